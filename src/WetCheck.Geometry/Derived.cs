@@ -15,6 +15,9 @@ internal static class Derived
         _ => null,
     };
 
+    /// <summary>Some reading of this kind of part is filled from other parts.</summary>
+    public static bool Fills(string kind) => kind is "shower" or "floor facet" or "floor valley" or "tile";
+
     /// <summary>A fact worked out once with plans unknown and once with plans counted.</summary>
     /// <param name="work">From what is known of each source, in their order, to the result.</param>
     public static Fact From(Part part, ReadingKind kind, string explained, Func<IReadOnlyList<Known>, Spread> work, params IReadOnlyList<Fact> from)

@@ -45,6 +45,9 @@ internal sealed class JobFacts
     /// <summary>A fact as read, before geometry adds other ways to it.</summary>
     public Fact? Read(JobPart part, string reading) => part.Part.Kind.Find(reading) is { Derived: false } kind ? Typed(part, kind) : null;
 
+    /// <summary>Whether a question about a kind can be answered at this stop.</summary>
+    public Sight SightOf(string kind, string reading) => _job.SightOf(_vocabulary.Kind(kind)?.Find(reading)?.Layer);
+
     public Surroundings Surroundings() => new(_job.Method, PossibleCodesOf.All(_job, _vocabulary), LevelsOf.Job(_job, _vocabulary, this));
 
     private Fact Fact(JobPart part, ReadingKind kind)

@@ -12,9 +12,9 @@ internal sealed class ReadFact(Tool? ratioTool)
         var last = readings.LastOrDefault(reading => !reading.Planned);
         if (last is null)
         {
-            return readings.LastOrDefault() is { } plan
-                ? blank with { OnPaper = ToKnown(kind, plan, banded: false), IsPlanned = true, Counted = plan }
-                : blank;
+            return readings.Count == 0
+                ? blank
+                : blank with { OnPaper = ToKnown(kind, readings[^1], banded: false), IsPlanned = true, Counted = readings[^1] };
         }
 
         if (last.Value is ReadingValue.OfHidden)

@@ -15,7 +15,7 @@ internal static class TileCoverage
         var more = facts.PartsOf("lifted tile").FirstOrDefault(tile => tile.Part.IsOther);
         return lifted.Count >= Least && more is null
             ? Derived.From(part, kind, $"average of {lifted.Count} lifted tiles", Average, lifted)
-            : Derived.From(part, kind, "average of at least three lifted tiles", _ => Spread.Everything, [.. lifted, Unseen(part, kind, more)]);
+            : Derived.From(part, kind, "average of at least three lifted tiles", _ => Spread.Everything, [.. lifted, Unseen(kind, facts)]);
     }
 
     private static Spread Average(IReadOnlyList<Known> known)
@@ -27,10 +27,7 @@ internal static class TileCoverage
     }
 
     /// <summary>Stands for the tiles that are still to be lifted.</summary>
-    private static Fact Unseen(Part part, ReadingKind kind, JobPart? more)
-    {
-        var sight = more is null ? Sight.ToBeSeen : Sight.ToBeSeen;
-        return new Fact(new FactId("lifted tile/other", FactId.Whole), kind, Known.Nothing.Instance, Known.Nothing.Instance, IsPlanned: false,
-            Clash: false, SaidHidden: false, ReadOnce: false, sight, Counted: null, From: [], Explained: part.Id);
-    }
+    private static Fact Unseen(ReadingKind kind, JobFacts facts) =>
+        new(new FactId("lifted tile/other", FactId.Whole), kind, Known.Nothing.Instance, Known.Nothing.Instance, IsPlanned: false,
+            Clash: false, SaidHidden: false, ReadOnce: false, facts.SightOf("lifted tile", "coverage"), Counted: null, From: [], Explained: "");
 }
