@@ -41,7 +41,7 @@ internal static class Looks
         var look = new Look(first.Number, seen[0].Id, [.. seen.Select(one => one.Part).OfType<Part>().Distinct()], reading, paper, settled, bears,
             JobLine.Of(job, seen[0].Part, reading));
         var rank = new LookRank(
-            paper != Paper.Short,
+            paper != Paper.Short && !owed.Any(one => one.Check.IsShortUnless),
             !owed.Any(one => one.Hang.Fact is { } fact && Cover.IsNext(job, fact.Kind.LayerOf(parts.GetValueOrDefault(fact.Id.Part)?.Place))),
             first.Rule.Severity,
             -settled.Count,
