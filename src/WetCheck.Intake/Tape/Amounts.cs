@@ -75,6 +75,7 @@ internal static class Amounts
         var fault = Lengths.LeanOf(tape) != Lean.None ? Faults.Leaning(figure.First)
             : next is Sign.Word or Sign.Inch or Sign.Foot or Sign.Degree or Sign.Percent ? Faults.UnknownUnit(tape, measure)
             : measure == Measure.Count && figure.Value.Denominator != 1 ? Faults.NotWhole(figure.First)
+            : next == Sign.Comma ? Faults.LeftOver(tape)
             : unit is null ? Faults.NoUnit(measure, figure.First)
             : null;
         if (fault is null)
