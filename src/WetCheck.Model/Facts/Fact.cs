@@ -25,6 +25,9 @@ public sealed record Fact(
     IReadOnlyList<Fact> From,
     string Explained)
 {
+    /// <summary>The same thing had by another way; all ways count.</summary>
+    public Fact? Also { get; init; }
+
     public Known Given(bool onPaper) => onPaper ? OnPaper : Now;
 
     public bool IsBlank => Now is Known.Nothing && !IsPlanned;
@@ -52,4 +55,8 @@ public abstract record Known
 
     /// <summary>A number in base units; of a height, up from <paramref name="Datum"/>.</summary>
     public sealed record Number(Spread Spread, string? Datum = null) : Known;
+
+    /// <summary>Two lengths: a size or a point.</summary>
+    /// <param name="Floor">Of a size: the area of a floor that is no rectangle.</param>
+    public sealed record Pair(Spread First, Spread Second, Between Between, Spread? Floor = null) : Known;
 }

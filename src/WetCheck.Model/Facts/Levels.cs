@@ -1,11 +1,13 @@
 namespace WetCheck.Model;
 
 /// <summary>What is known of the differences between the datums of one job.</summary>
-public sealed class Levels(IReadOnlyList<LevelStep> steps)
+/// <param name="steps">Readings and bounds of nature.</param>
+/// <param name="owners">The part each datum belongs to: no curb, no rough curb.</param>
+public sealed class Levels(IReadOnlyList<LevelStep> steps, IReadOnlyDictionary<string, PartState> owners)
 {
     private readonly Dictionary<(string, string), IReadOnlyList<LevelWay>> _ways = [];
 
-    public static Levels None { get; } = new([]);
+    public IReadOnlyDictionary<string, PartState> Owners { get; } = owners;
 
     public IReadOnlyList<LevelStep> Steps { get; } = steps;
 

@@ -1,7 +1,8 @@
 namespace WetCheck.Model;
 
 /// <summary>A part and all that is known of it. Compared by reference; replaced whole when anything changes.</summary>
-public sealed class PartState(Part part, Tri exists, IReadOnlyDictionary<string, Fact> facts, Surroundings? surroundings = null)
+public sealed class PartState(
+    Part part, Tri exists, FactId presence, IReadOnlyDictionary<string, Fact> facts, Surroundings? surroundings = null)
 {
     public Part Part { get; } = part;
 
@@ -9,6 +10,9 @@ public sealed class PartState(Part part, Tri exists, IReadOnlyDictionary<string,
 
     /// <summary>Whether it is on this job.</summary>
     public Tri Exists { get; } = exists;
+
+    /// <summary>What would tell whether it is: its own presence, that of a part above, or a list's being whole.</summary>
+    public FactId Presence { get; } = presence;
 
     public IReadOnlyDictionary<string, Fact> Facts { get; } = facts;
 

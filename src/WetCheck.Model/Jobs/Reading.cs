@@ -25,7 +25,8 @@ public abstract record ReadingValue
     public sealed record OfFall(Rational Rise, Rational Run, Unit Unit, bool ByRatio = false) : ReadingValue;
 
     /// <summary>Inches. <paramref name="Between"/>: finished, to studs, overall.</summary>
-    public sealed record OfSize(Rational Width, Rational Depth, Between Between, Unit Unit) : ReadingValue;
+    /// <param name="Floor">Square inches, of a floor that is no rectangle or loses some to a seat: <c>32 x 32 finished, floor 880 sq in</c>.</param>
+    public sealed record OfSize(Rational Width, Rational Depth, Between Between, Unit Unit, Rational? Floor = null) : ReadingValue;
 
     /// <summary>Inches from the left wall and from the entry.</summary>
     public sealed record OfPoint(Rational FromLeft, Rational FromEntry, Unit Unit) : ReadingValue;

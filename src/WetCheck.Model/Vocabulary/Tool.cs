@@ -1,8 +1,14 @@
 namespace WetCheck.Model;
 
 /// <summary>What a reading is taken with. A count, a choice and a year have no mark.</summary>
-/// <param name="Marks">Its smallest mark for each measure it reads, in base units.</param>
-public sealed record Tool(string Name, Words Say, IReadOnlyDictionary<Measure, Quantity> Marks)
+/// <param name="Marks">Its smallest mark for each measure it reads.</param>
+/// <param name="Metric">The same for a reading in metric units, where it differs: a tape has both.</param>
+public sealed record Tool(
+    string Name, Words Say, IReadOnlyDictionary<Measure, Quantity> Marks, IReadOnlyDictionary<Measure, Quantity>? Metric = null)
 {
-    public Rational HalfMark(Measure measure) => Marks.TryGetValue(measure, out var mark) ? mark.Value / 2 : 0;
+    /// <summary>Half the smallest mark, in base units.</summary>
+    public Rational HalfMark(Measure measure, bool metric) =>
+        metric && Metric is not null && Metric.TryGetValue(measure, out var mark) ? mark.Value / 2
+        : Marks.TryGetValue(measure, out mark) ? mark.Value / 2
+        : 0;
 }

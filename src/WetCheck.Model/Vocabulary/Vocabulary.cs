@@ -11,7 +11,8 @@ public sealed class Vocabulary
         IReadOnlyList<Tool> tools,
         IReadOnlyList<Place> places,
         IReadOnlyList<Discipline> disciplines,
-        IReadOnlyList<Method> methods)
+        IReadOnlyList<Method> methods,
+        IReadOnlyList<DatumStep>? steps = null)
     {
         Kinds = kinds;
         Datums = datums;
@@ -19,6 +20,7 @@ public sealed class Vocabulary
         Places = places;
         Disciplines = disciplines;
         Methods = methods;
+        Steps = steps ?? [];
         _kinds = kinds.ToDictionary(kind => kind.Name, StringComparer.Ordinal);
     }
 
@@ -34,6 +36,9 @@ public sealed class Vocabulary
     public IReadOnlyList<Discipline> Disciplines { get; }
 
     public IReadOnlyList<Method> Methods { get; }
+
+    /// <summary>Steps between datums that hold on every job.</summary>
+    public IReadOnlyList<DatumStep> Steps { get; }
 
     public PartKind? Kind(string name) => _kinds.GetValueOrDefault(name);
 
