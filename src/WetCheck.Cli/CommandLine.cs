@@ -1,14 +1,12 @@
 using System.CommandLine;
 using System.CommandLine.Help;
-using System.CommandLine.Invocation;
-
 using WetCheck.Cli.Commands;
 using WetCheck.Cli.Help;
 
 namespace WetCheck.Cli;
 
 /// <summary>The words that can be typed, and what runs on them.</summary>
-public static class CommandLine
+internal static class CommandLine
 {
     public static ExitCode Run(string[] args, Terminal terminal)
     {
@@ -16,8 +14,8 @@ public static class CommandLine
         var parsed = Root(terminal).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         try
         {
-            return parsed.Action is ParseErrorAction
-                ? throw new Halt(ExitCode.TypedWrong, TypedWrong.Say(parsed))
+            return parsed.Action is not HelpWithExamples && TypedWrong.Find(parsed) is { } wrong
+                ? throw new Halt(ExitCode.TypedWrong, wrong)
                 : (ExitCode)parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Err, EnableDefaultExceptionHandler = false });
         }
         catch (Halt halt)
@@ -29,7 +27,7 @@ public static class CommandLine
 
     public static RootCommand Root(Terminal terminal)
     {
-        var rules = Words.Rules();
+        var rules = Typed.Rules();
         var root = new RootCommand("Holds a shower or wet room under construction against the rules of the trade, stop by stop.")
         {
             rules,

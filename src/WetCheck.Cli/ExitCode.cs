@@ -2,8 +2,8 @@ using WetCheck.Model;
 
 namespace WetCheck.Cli;
 
-/// <summary>What the program hands back when it ends. Of several that hold, <see cref="Weightiest"/>.</summary>
-public enum ExitCode
+/// <summary>What the program hands back when it ends. Of several that hold, <see cref="ExitCodes.Weightiest"/>.</summary>
+internal enum ExitCode
 {
     /// <summary>Nothing owed that anyone can see now.</summary>
     NothingOwed = 0,
@@ -24,7 +24,7 @@ public enum ExitCode
     Unwritable = 5,
 }
 
-public static class ExitCodes
+internal static class ExitCodes
 {
     private static readonly ExitCode[] HeaviestFirst =
         [ExitCode.TypedWrong, ExitCode.Unreadable, ExitCode.Unwritable, ExitCode.ToFix, ExitCode.Unfinished, ExitCode.NothingOwed];

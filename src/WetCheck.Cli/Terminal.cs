@@ -3,7 +3,7 @@ using System.Text;
 namespace WetCheck.Cli;
 
 /// <summary>All that the program knows of the machine: where results and messages go, the folder it stands in, the clock.</summary>
-public sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, TimeProvider Clock)
+internal sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, TimeProvider Clock)
 {
     public static Terminal Real()
     {

@@ -3,7 +3,7 @@ using System.Reflection;
 namespace WetCheck.Cli.Files;
 
 /// <summary>The files of a rule book as text, by path within it: <c>liner/turn-up.yaml</c>.</summary>
-public static class BookFiles
+internal static class BookFiles
 {
     private const string BuiltIn = "rules/";
 

@@ -1,7 +1,7 @@
 namespace WetCheck.Cli.Files;
 
 /// <summary>A job file and the way messages name it.</summary>
-public sealed record JobFile(string Shown, string Text)
+internal sealed record JobFile(string Shown, string Text)
 {
     private const string Ending = ".job.yaml";
 

@@ -1,7 +1,7 @@
 namespace WetCheck.Cli.Files;
 
 /// <summary>Writes a list into a file.</summary>
-public static class ListFile
+internal static class ListFile
 {
     public static void Write(string path, string text, Terminal terminal)
     {

@@ -3,7 +3,7 @@ using System.Text;
 namespace WetCheck.Cli.Files;
 
 /// <summary>Reads a file as text, or says where and why it can't be read.</summary>
-public static class TextFile
+internal static class TextFile
 {
     /// <summary>Far above any job file or rule file; keeps a wrong file from filling the memory.</summary>
     private const long MostBytes = 4_000_000;

@@ -1,7 +1,7 @@
 namespace WetCheck.Cli.Help;
 
 /// <summary>What to type, by command. A test runs each in a folder that holds the job juniper.</summary>
-public static class Examples
+internal static class Examples
 {
     public static readonly IReadOnlyDictionary<string, string[]> ByCommand = new Dictionary<string, string[]>
     {

@@ -5,7 +5,7 @@ using System.CommandLine.Invocation;
 namespace WetCheck.Cli.Help;
 
 /// <summary>The usual help with lines that can be typed as they stand below it.</summary>
-public sealed class HelpWithExamples(HelpAction inner, IReadOnlyDictionary<string, string[]> examples) : SynchronousCommandLineAction
+internal sealed class HelpWithExamples(HelpAction inner, IReadOnlyDictionary<string, string[]> examples) : SynchronousCommandLineAction
 {
     public override bool ClearsParseErrors => true;
 

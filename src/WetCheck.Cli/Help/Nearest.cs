@@ -1,7 +1,7 @@
 namespace WetCheck.Cli.Help;
 
 /// <summary>The word that was probably meant.</summary>
-public static class Nearest
+internal static class Nearest
 {
     /// <summary>Of words with at most a third of their letters changed the closest; null: none is.</summary>
     public static string? Of(string typed, IEnumerable<string> words) => words

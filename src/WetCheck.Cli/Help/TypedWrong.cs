@@ -4,55 +4,53 @@ using System.CommandLine.Parsing;
 namespace WetCheck.Cli.Help;
 
 /// <summary>Says in our own words what was typed wrong, and what to type.</summary>
-public static class TypedWrong
+internal static class TypedWrong
 {
-    public static string Say(ParseResult parsed)
+    /// <summary>Null: nothing is wrong.</summary>
+    public static string? Find(ParseResult parsed)
+    {
+        var line = LineOf(parsed.CommandResult);
+        return Fault(parsed, line) is { } fault ? $"{fault}\n    {line} -h   shows what can be typed." : null;
+    }
+
+    private static string? Fault(ParseResult parsed, string line)
     {
         var command = parsed.CommandResult.Command;
-        var line = LineOf(parsed.CommandResult);
-        if (parsed.UnmatchedTokens is [var stray, ..])
+        if (parsed.CommandResult.Children.OfType<ArgumentResult>().SelectMany(argument => argument.Tokens).Select(token => token.Value)
+            .Concat(parsed.UnmatchedTokens).FirstOrDefault(word => word.StartsWith('-')) is { } dashed)
         {
-            return OfStray(stray, command, line) + Hint(line);
+            var options = OptionsOf(command).Select(option => option.Name).Distinct().Order(StringComparer.Ordinal).ToList();
+            return $"{line} has no {dashed}. {Choose(dashed, options)}";
         }
 
-        if (parsed.Errors.Select(e => e.SymbolResult).OfType<OptionResult>().FirstOrDefault(option => option.Tokens.Count == 0) is { } bare)
-        {
-            return $"{bare.Option.Name} needs {bare.Option.HelpName} after it." + Hint(line);
-        }
-
-        if (parsed.Errors.Any(e => e.SymbolResult is CommandResult) && command.Subcommands.Count > 0)
-        {
-            return $"{line} needs one more word: {List(command.Subcommands.Select(c => c.Name))}." + Hint(line);
-        }
-
-        return parsed.Errors[0].Message + Hint(line);
+        return parsed.Errors is not [var first, ..] ? null
+            : parsed.UnmatchedTokens is [var stray, ..] ? OfStray(stray, command)
+            : first.SymbolResult switch
+            {
+                OptionResult { Tokens.Count: 0, Option: var option } => $"{option.Name} needs {option.HelpName} after it.",
+                ArgumentResult { Tokens.Count: 0, Argument: var argument } => $"{line} needs {argument.Name}. {argument.Description}",
+                CommandResult when command.Subcommands.Count > 0 => $"{line} needs one more word: {List(command.Subcommands.Select(c => c.Name))}.",
+                _ => first.Message,
+            };
     }
 
-    private static string OfStray(string stray, Command command, string line)
+    private static string OfStray(string stray, Command command) => command.Subcommands.Count > 0 && command.Arguments.Count == 0
+        ? $"There is no command \"{stray}\". {Choose(stray, [.. command.Subcommands.Select(c => c.Name)])}"
+        : $"\"{stray}\" is one word too many. A name with spaces goes in quotes.";
+
+    private static string Choose(string typed, List<string> words) => Nearest.Of(typed, words) switch
     {
-        if (stray.StartsWith('-'))
-        {
-            var options = command.Options.Concat(Recursive(command)).Select(option => option.Name).Distinct().Order(StringComparer.Ordinal).ToList();
-            return $"{line} has no {stray}." + (Nearest.Of(stray, options) is { } near ? $" Nearest: {near}." : "") + $" It has {List(options)}.";
-        }
+        null => $"There is {List(words)}.",
+        var near when words.Count == 1 => $"Nearest: {near}.",
+        var near => $"Nearest: {near}. Also: {List(words.Where(word => word != near))}.",
+    };
 
-        if (command.Subcommands.Count > 0 && command.Arguments.Count == 0)
-        {
-            var names = command.Subcommands.Select(c => c.Name).ToList();
-            return $"There is no command \"{stray}\"." + (Nearest.Of(stray, names) is { } near ? $" Nearest: {near}." : "") + $" There is {List(names)}.";
-        }
-
-        return $"\"{stray}\" is one word too many. A name with spaces goes in quotes.";
-    }
-
-    private static IEnumerable<Option> Recursive(Command command) =>
-        command.Parents.OfType<Command>().SelectMany(above => above.Options.Where(option => option.Recursive).Concat(Recursive(above)));
+    private static IEnumerable<Option> OptionsOf(Command command) =>
+        command.Options.Concat(command.Parents.OfType<Command>().SelectMany(OptionsOf).Where(option => option.Recursive));
 
     /// <summary>The command as it is typed: <c>wetcheck rules prove</c>.</summary>
     private static string LineOf(CommandResult result) =>
         result.Parent is CommandResult above ? $"{LineOf(above)} {result.Command.Name}" : "wetcheck";
-
-    private static string Hint(string line) => $"\n    {line} -h   shows what can be typed.";
 
     private static string List(IEnumerable<string> words) => string.Join(", ", words);
 }

@@ -3,7 +3,7 @@ using System.CommandLine;
 namespace WetCheck.Cli.Commands;
 
 /// <summary>Words that mean the same after several commands, with one help text each.</summary>
-public static class Words
+internal static class Typed
 {
     public static readonly string[] Formats = ["text", "json", "md", "html"];
 
