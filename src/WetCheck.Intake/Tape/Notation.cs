@@ -20,7 +20,11 @@ public static class Notation
     /// <c>24 h</c>, <c>95 %</c>. <c>42-1/2+</c> and <c>42-1/2 strong</c> go up to half a mark (1/32 in, 0.5 mm) above, <c>-</c> and <c>shy</c> below;
     /// <c>over 3</c> and <c>under 3</c> are bounds. These are <see cref="ReadingValue.OfAmount.Exact"/>. Not for <see cref="Measure.Slope"/>.
     /// </summary>
-    public static Taken<ReadingValue.OfAmount> ReadAmount(string text, Measure measure, Unit? lone) => Faults.NothingThere(text, "a number");
+    public static Taken<ReadingValue.OfAmount> ReadAmount(string text, Measure measure, Unit? lone) 
+    {
+        var tape = TapeText.Of(text, lone);
+        return tape.Whole(measure == Measure.Slope ? null : Amounts.Read(tape, measure), Faults.WantedOf(measure));
+    }
 
     /// <summary>A length, as <see cref="ReadAmount"/>.</summary>
     public static Taken<ReadingValue.OfAmount> ReadLength(string text, Unit? lone) => ReadAmount(text, Measure.Length, lone);
@@ -29,17 +33,41 @@ public static class Notation
     /// A fall: <c>1/2 over 36</c>, <c>1/4 per ft</c>, <c>20 mm/m</c>, <c>2 %</c>, <c>1 in 48</c>, <c>1:80</c>, <c>1.2 deg</c>.
     /// Of per cent, ratio and degrees the run is 100, the N of 1 in N, and 1.
     /// </summary>
-    public static Taken<ReadingValue.OfFall> ReadFall(string text, Unit? lone) => Faults.NothingThere(text, "a fall");
+    public static Taken<ReadingValue.OfFall> ReadFall(string text, Unit? lone) 
+    {
+        var tape = TapeText.Of(text, lone);
+        return tape.Whole(Falls.Read(tape), Falls.Wanted);
+    }
 
     /// <summary>A width by a depth, with what they were taken between if it is said: <c>60 x 36 finished</c>, <c>5' by 3' to studs</c>.</summary>
-    public static Taken<ReadingValue.OfSize> ReadSize(string text, Unit? lone) => Faults.NothingThere(text, "a size");
+    public static Taken<ReadingValue.OfSize> ReadSize(string text, Unit? lone) 
+    {
+        var tape = TapeText.Of(text, lone);
+        return tape.Whole(Pairs.Size(tape), Pairs.WantedSize);
+    }
 
     /// <summary>From the left wall, from the entry: <c>30, 18</c>.</summary>
-    public static Taken<ReadingValue.OfPoint> ReadPoint(string text, Unit? lone) => Faults.NothingThere(text, "a point");
+    public static Taken<ReadingValue.OfPoint> ReadPoint(string text, Unit? lone) 
+    {
+        var tape = TapeText.Of(text, lone);
+        return tape.Whole(Pairs.Point(tape), Pairs.WantedPoint);
+    }
 
     /// <summary>
     /// A quantity of a rule or vocabulary file, one exact number of any measure: <c>2 in</c>, <c>1/4 per ft</c>, <c>900 sq in</c>,
     /// <c>15 min</c>, <c>50 F</c>, <c>0.1 % fall</c>, <c>1:80</c>.
     /// </summary>
-    public static Taken<Quantity> ReadQuantity(string text, Measure measure, Unit? lone = null) => Faults.NothingThere(text, "a quantity");
+    public static Taken<Quantity> ReadQuantity(string text, Measure measure, Unit? lone = null) 
+    {
+        if (measure == Measure.Slope)
+        {
+            var fall = ReadFall(text, lone);
+            return fall.IsRead ? new Quantity(measure, fall.Value.Rise / fall.Value.Run, fall.Value.ByRatio ? fall.Value.Unit : Unit.InchPerFoot) : fall.Fault;
+        }
+
+        var amount = ReadAmount(text, measure, lone);
+        return !amount.IsRead ? amount.Fault
+            : !amount.Value.Exact && amount.Value.Amount is { IsPoint: true, Lo: { } value } ? new Quantity(measure, value, amount.Value.Unit)
+            : Faults.NotOneNumber();
+    }
 }

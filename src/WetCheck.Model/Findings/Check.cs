@@ -7,6 +7,10 @@ public sealed record Check(Rule Rule, PartState State, Judgement Judgement, Resu
 {
     public Part Part => State.Part;
 
+    /// <summary>Open, and its only way out is an exception: short, unless that can be shown.</summary>
+    public bool IsShortUnless => Judgement is { Now: Outcome.Open } && Judgement.Sides.All(side =>
+        side.Outcome == Outcome.Correction || (side.Outcome == Outcome.Open && side.Tests.Any(test => test.Answer == Tri.No)));
+
     /// <summary>The sides to print: on paper where the plan decides.</summary>
     public IReadOnlyList<Side> Sides => Paper == Paper.None ? Judgement.Sides : Judgement.SidesOnPaper;
 }

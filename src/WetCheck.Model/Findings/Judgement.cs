@@ -21,7 +21,7 @@ public enum Outcome { NotHere, Ok, Correction, Open }
 /// <param name="Fact">Null for a code, the method, presence or completeness.</param>
 /// <param name="Phase">Where in the rule it is asked; presence is asked first.</param>
 /// <param name="Near">It was read, on the wrong side by less than its tool can tell, or its readings contradict.</param>
-public sealed record Hang(FactId Id, Part Part, Fact? Fact, Phase Phase, bool Near);
+public sealed record Hang(FactId Id, Fact? Fact, Phase Phase, bool Near);
 
 public enum Phase { Presence, When, Version, Require }
 

@@ -4,8 +4,9 @@ namespace WetCheck.Model;
 public sealed record Discipline(string Name, Words Say, Words Ask, IReadOnlyList<CodeFamily> Families);
 
 /// <summary>A code in all its editions.</summary>
-/// <param name="Metric">Tried when none is stated and the job is in millimetres; else in inches.</param>
-public sealed record CodeFamily(string Name, Words Say, bool Metric);
+/// <param name="TriedInInches">Tried when none is stated and the job is in inches.</param>
+/// <param name="TriedInMillimetres">The same for millimetres. With blank units every family is tried.</param>
+public sealed record CodeFamily(string Name, Words Say, bool TriedInInches, bool TriedInMillimetres);
 
 /// <summary>A family, or some of its editions. Ends are years and belong to it; null is without end.</summary>
 public sealed record CodeRange(string Family, int? From = null, int? To = null)

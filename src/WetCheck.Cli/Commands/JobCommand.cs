@@ -1,0 +1,20 @@
+using System.CommandLine;
+using WetCheck.Cli.Files;
+using WetCheck.Intake;
+
+namespace WetCheck.Cli.Commands;
+
+/// <summary><c>wetcheck job</c>: what job files are made of.</summary>
+internal static class JobCommand
+{
+    public static Command Build(Option<string?> rules, Terminal terminal)
+    {
+        var schema = new Command("schema", "Print the JSON Schema of a job file, for editors.");
+        schema.SetAction(parsed =>
+        {
+            terminal.Out.WriteLine(JobSchema.Of(BookHere.Load(parsed.GetValue(rules), terminal).Vocabulary));
+            return (int)ExitCode.NothingOwed;
+        });
+        return new Command("job", "What a job file may hold.") { schema };
+    }
+}

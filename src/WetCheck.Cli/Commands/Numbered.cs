@@ -1,0 +1,33 @@
+using System.Text.RegularExpressions;
+using WetCheck.Model;
+
+namespace WetCheck.Cli.Commands;
+
+/// <summary>Finds what stands under a number on a list.</summary>
+internal static partial class Numbered
+{
+    /// <param name="asked">Of an entry, <c>214-D</c>, or of a member of one, <c>221-A2</c>; in any case.</param>
+    public static Entry? Find(Walk walk, string asked)
+    {
+        var entries = walk.Entries.SelectMany(entry => entry.Also.Prepend(entry)).ToList();
+        return entries.FirstOrDefault(entry => IsAsked(entry, asked))
+            ?? entries.FirstOrDefault(entry => IsAsked(entry, Member().Replace(asked, "")));
+    }
+
+    public static string NotFound(Walk walk, string asked)
+    {
+        var number = Digits().Match(asked).Value;
+        var same = walk.Entries.Select(entry => entry.Number).Where(entry => number.Length > 0 && Digits().Match(entry).Value == number).ToList();
+        return $"The list of {walk.Job.File} has no {asked}."
+            + (same.Count == 0 ? "" : $" Of rule {number} it has {string.Join(", ", same)}.")
+            + "\n    wetcheck walk JOB --all   shows every number.";
+    }
+
+    private static bool IsAsked(Entry entry, string asked) => string.Equals(entry.Number, asked, StringComparison.OrdinalIgnoreCase);
+
+    [GeneratedRegex(@"(?<=^\d+-[A-Z]+)\d+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Member();
+
+    [GeneratedRegex(@"^\d+")]
+    private static partial Regex Digits();
+}

@@ -1,0 +1,34 @@
+using System.CommandLine;
+using WetCheck.Cli.Files;
+using WetCheck.Cli.Text;
+
+namespace WetCheck.Cli.Commands;
+
+/// <summary><c>wetcheck punch</c>: the list to keep or to give.</summary>
+internal static class PunchCommand
+{
+    public static Command Build(Option<string?> rules, Terminal terminal)
+    {
+        var (job, into, format) = (Typed.Job(), Typed.Into(), Typed.Format(Typed.Formats));
+        var command = new Command("punch", "Write the list to keep or give: a message, or a page to print.") { job, into, format };
+        command.SetAction(parsed =>
+        {
+            var target = parsed.GetValue(into);
+            var written = parsed.GetValue(format) ?? Lists.FormatOf(target);
+            var held = Held.Of(JobFile.Find(parsed.GetValue(job), "punch", terminal), BookHere.Load(parsed.GetValue(rules), terminal), [], terminal);
+            var text = Lists.Punch(held.Walk, written, terminal);
+            if (target is null)
+            {
+                terminal.Out.Write(text);
+            }
+            else
+            {
+                ListFile.Write(target, text, terminal);
+                terminal.Out.WriteLine($"Written: {target}");
+            }
+
+            return (int)held.Code;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,58 @@
+using System.CommandLine;
+
+namespace WetCheck.Cli.Commands;
+
+/// <summary>Words that mean the same after several commands, with one help text each.</summary>
+internal static class Typed
+{
+    public static readonly string[] Formats = ["text", "json", "md", "html"];
+
+    public static Argument<string?> Job() => new("JOB")
+    {
+        Arity = ArgumentArity.ZeroOrOne,
+        Description = "A job file, or its name: juniper is juniper.job.yaml here. Without it: the one job of this folder.",
+    };
+
+    public static Option<string?> Rules() => new("--rules")
+    {
+        HelpName = "DIR",
+        Recursive = true,
+        Description = "A rule book to use instead of the built-in one.",
+    };
+
+    public static Option<string?> Format(params string[] formats)
+    {
+        var option = new Option<string?>("--format") { HelpName = string.Join('|', formats), Description = "How it is written." };
+        option.CompletionSources.Add(formats);
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: var typed }] && !formats.Contains(typed))
+            {
+                result.AddError($"--format takes {string.Join(", ", formats)}; \"{typed}\" is none of them.");
+            }
+        });
+        return option;
+    }
+
+    public static Option<bool> All() => new("--all") { Description = "Also what is OK, what comes later, and every look." };
+
+    public static Option<string?> Stage() => new("--stage")
+    {
+        HelpName = "STOP",
+        Description = "Walk as if at another stop; the file stays as it is.",
+    };
+
+    public static Option<string[]> If() => new("--if")
+    {
+        HelpName = "'LINE: VALUE'",
+        Arity = ArgumentArity.OneOrMore,
+        AllowMultipleArgumentsPerToken = false,
+        Description = "Walk as if this line were written so; the file stays as it is. May be given again.",
+    };
+
+    public static Option<string?> Into() => new("--output", "-o")
+    {
+        HelpName = "FILE",
+        Description = "Write into a file: .html to print, .md, .json, .txt.",
+    };
+}

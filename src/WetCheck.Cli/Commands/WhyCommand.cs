@@ -1,0 +1,47 @@
+using System.CommandLine;
+using System.Globalization;
+using WetCheck.Cli.Files;
+using WetCheck.Cli.Help;
+using WetCheck.Model;
+using WetCheck.Reporting;
+
+namespace WetCheck.Cli.Commands;
+
+/// <summary><c>wetcheck why</c>: what stands behind one line of a list, or behind one rule.</summary>
+internal static class WhyCommand
+{
+    public static Command Build(Option<string?> rules, Terminal terminal)
+    {
+        var first = new Argument<string>("JOB") { Description = "A job file, or its name. Or a rule alone: liner/turn-up, 214." };
+        var number = new Argument<string?>("NUMBER") { Arity = ArgumentArity.ZeroOrOne, Description = "A number of the list: 214-D." };
+        var command = new Command("why", "Explain one line of a list, or one rule.") { first, number };
+        command.SetAction(parsed =>
+        {
+            var book = BookHere.Load(parsed.GetValue(rules), terminal);
+            return (int)(parsed.GetValue(number) is { } asked
+                ? OfEntry(parsed.GetValue(first)!, asked, book, terminal)
+                : OfRule(parsed.GetValue(first)!, book, terminal));
+        });
+        return command;
+    }
+
+    private static ExitCode OfEntry(string job, string asked, RuleBook book, Terminal terminal)
+    {
+        var held = Held.Of(JobFile.Find(job, "why", terminal), book, [], terminal);
+        var entry = Numbered.Find(held.Walk, asked) ?? throw new Halt(ExitCode.TypedWrong, Numbered.NotFound(held.Walk, asked));
+        terminal.Out.Write(WhyText.Of(held.Walk, entry, terminal.Clock.GetLocalNow()));
+        return ExitCodes.Of(held.Problems);
+    }
+
+    private static ExitCode OfRule(string asked, RuleBook book, Terminal terminal)
+    {
+        var rule = int.TryParse(asked, CultureInfo.InvariantCulture, out var number) ? book.Rule(number) : book.Rule(asked);
+        terminal.Out.Write(WhyText.Of(book, rule ?? throw new Halt(ExitCode.TypedWrong, NoRule(asked, book))));
+        return ExitCode.NothingOwed;
+    }
+
+    private static string NoRule(string asked, RuleBook book) =>
+        $"The book has no rule \"{asked}\"." + (Nearest.Of(asked, book.Rules.Select(rule => rule.Id)) is { } near ? $" Nearest: {near}." : "")
+        + "\n    wetcheck rules             lists them all."
+        + "\n    wetcheck why JOB NUMBER    explains a line of a list.";
+}

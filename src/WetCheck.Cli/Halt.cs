@@ -1,0 +1,7 @@
+namespace WetCheck.Cli;
+
+/// <summary>The program can't go on. Its message is for the person who typed, on standard error.</summary>
+internal sealed class Halt(ExitCode code, string say) : Exception(say)
+{
+    public ExitCode Code { get; } = code;
+}

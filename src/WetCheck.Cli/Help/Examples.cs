@@ -1,0 +1,32 @@
+namespace WetCheck.Cli.Help;
+
+/// <summary>What to type, by command. A test runs each in a folder that holds the job juniper.</summary>
+internal static class Examples
+{
+    public static readonly IReadOnlyDictionary<string, string[]> ByCommand = new Dictionary<string, string[]>
+    {
+        ["wetcheck"] = ["wetcheck walk juniper", "wetcheck why juniper 214-D", "wetcheck punch juniper -o juniper.html"],
+        ["walk"] =
+        [
+            "wetcheck walk                                the one job of this folder",
+            "wetcheck walk juniper                        juniper.job.yaml of this folder",
+            "wetcheck walk juniper --stage \"before bed\"   as if at another stop",
+            "wetcheck walk juniper --if \"curb.height: 5\"  as if this were read",
+            "wetcheck walk juniper --format json",
+        ],
+        ["why"] =
+        [
+            "wetcheck why juniper 214-D                   one line of the list",
+            "wetcheck why liner/turn-up                   one rule",
+            "wetcheck why 214                             the same, by number",
+        ],
+        ["punch"] =
+        [
+            "wetcheck punch juniper                       text for a message",
+            "wetcheck punch juniper -o juniper.html       a page to print",
+        ],
+        ["rules"] = ["wetcheck rules", "wetcheck rules --format md"],
+        ["prove"] = ["wetcheck rules prove", "wetcheck rules prove liner/turn-up", "wetcheck rules prove liner"],
+        ["schema"] = ["wetcheck job schema"],
+    };
+}

@@ -1,0 +1,29 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace WetCheck.Cli.Help;
+
+/// <summary>The usual help with lines that can be typed as they stand below it.</summary>
+internal sealed class HelpWithExamples(HelpAction inner, IReadOnlyDictionary<string, string[]> examples) : SynchronousCommandLineAction
+{
+    public override bool ClearsParseErrors => true;
+
+    public override int Invoke(ParseResult parseResult)
+    {
+        var code = inner.Invoke(parseResult);
+        if (examples.TryGetValue(parseResult.CommandResult.Command.Name, out var lines))
+        {
+            var output = parseResult.InvocationConfiguration.Output;
+            output.WriteLine("Examples:");
+            foreach (var line in lines)
+            {
+                output.WriteLine("  " + line);
+            }
+
+            output.WriteLine();
+        }
+
+        return code;
+    }
+}

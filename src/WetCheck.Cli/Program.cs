@@ -1,0 +1,3 @@
+using WetCheck.Cli;
+
+return (int)CommandLine.Run(args, Terminal.Real());

@@ -1,0 +1,15 @@
+using System.Text;
+
+namespace WetCheck.Cli;
+
+/// <summary>All that the program knows of the machine: where results and messages go, the folder it stands in, the clock.</summary>
+internal sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, TimeProvider Clock)
+{
+    public static Terminal Real()
+    {
+        Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        return new Terminal(Console.Out, Console.Error, Directory.GetCurrentDirectory(), TimeProvider.System);
+    }
+
+    public string FullPath(string path) => Path.GetFullPath(path, Folder);
+}

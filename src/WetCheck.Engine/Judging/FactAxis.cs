@@ -1,0 +1,75 @@
+using WetCheck.Model;
+
+namespace WetCheck.Engine;
+
+/// <summary>A deciding fact: on one side of, or on, every limit named for it; on one choice; or not there.</summary>
+internal static class FactAxis
+{
+    /// <summary>Stands for every choice that the rule does not name.</summary>
+    private const string Another = "another";
+
+    public static Axis Of(Scene scene, Model.Path path, bool onPaper)
+    {
+        var state = scene.Find(path, scene.Self);
+        if (state.Exists == Tri.No || !state.Facts.TryGetValue(path.Reading.Name, out var fact))
+        {
+            return new Axis([], [world => world]);
+        }
+
+        var known = fact.Given(onPaper);
+        var cells = path.Reading.Is == Form.Choice ? Choices(scene, path, known) : Stretches(scene, path, known, fact);
+        Func<World, World>[] there = cells.Count == 1 && state.Exists == Tri.Yes
+            ? [world => world]
+            : [.. cells.Select(cell => (Func<World, World>)(world => world.WithPresence(state.Part, Tri.Yes).WithFact(fact.Id, cell)))];
+        return state.Exists == Tri.Yes
+            ? new Axis([new Hang(fact.Id, fact, Phase.Version, fact.Clash)], there)
+            : new Axis([new Hang(state.Presence, null, Phase.Version, Near: false)], [world => world.WithPresence(state.Part, Tri.No), .. there]);
+    }
+
+    private static IReadOnlyList<Known> Choices(Scene scene, Model.Path path, Known known)
+    {
+        if (known is not Known.Nothing)
+        {
+            return [known];
+        }
+
+        var named = scene.Plan.Conditions.OfType<Condition.Is>().Where(test => test.Path == path).SelectMany(test => test.OneOf).Distinct(StringComparer.Ordinal).ToList();
+        var rest = path.Reading.Choices.Any(choice => !named.Contains(choice.Key)) ? [Another] : Array.Empty<string>();
+        return [.. named.Concat(rest).Select(choice => new Known.OneOf(choice))];
+    }
+
+    private static IReadOnlyList<Known> Stretches(Scene scene, Model.Path path, Known known, Fact fact)
+    {
+        if (known is Known.Absent or Known.Number { Spread.AsRead.IsPoint: true })
+        {
+            return [known];
+        }
+
+        var bounds = known is Known.Number number ? number.Spread.AsRead
+            : fact.Kind.Least is { } least ? Interval.AtLeast(least.Value)
+            : Interval.Everything;
+        var limits = scene.Plan.Conditions.OfType<Condition.Compare>().Where(test => test.Path == path)
+            .SelectMany(test => Limits(scene.Rule, test.To)).Distinct().Order().ToList();
+        return [.. Cut(limits).Select(cell => cell.Intersect(bounds)).Where(cell => !cell.IsEmpty).Select(cell => new Known.Number(Spread.Within(cell)))];
+    }
+
+    private static IEnumerable<Rational> Limits(Rule rule, Operand to) => to switch
+    {
+        Operand.Fixed number => [number.Quantity.Value],
+        Operand.Limit => rule.Versions.Select(version => version.Limit).OfType<Quantity>().Select(limit => limit.Value),
+        _ => [],
+    };
+
+    private static IEnumerable<Interval> Cut(IReadOnlyList<Rational> limits)
+    {
+        Rational? below = null;
+        foreach (var limit in limits)
+        {
+            yield return new Interval(below, limit, LoOpen: true, HiOpen: true);
+            yield return Interval.At(limit);
+            below = limit;
+        }
+
+        yield return new Interval(below, null, LoOpen: true);
+    }
+}

@@ -1,0 +1,19 @@
+using WetCheck.Model;
+
+namespace WetCheck.Engine;
+
+/// <summary>A set of names as a constant of the network: equal sets share their nodes, so the array takes no part in equality.</summary>
+public sealed record Names(string Joined)
+{
+    private readonly string[] _names = Joined.Split('|');
+
+    public static Names Of(IEnumerable<string> names) => new(string.Join('|', names));
+
+    public static bool HasKind(PartState state, Names names) => names._names.Contains(state.Kind);
+
+    public static bool HasReading(Conclusion conclusion, Names names) => names._names.Contains(conclusion.Reading);
+
+    public bool Equals(Names? other) => other?.Joined == Joined;
+
+    public override int GetHashCode() => Joined.GetHashCode(StringComparison.Ordinal);
+}

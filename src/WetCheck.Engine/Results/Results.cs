@@ -1,0 +1,61 @@
+using WetCheck.Model;
+
+namespace WetCheck.Engine;
+
+/// <summary>From findings to the walk that every list is made from.</summary>
+public static class Results
+{
+    public static Walk Of(Job job, RuleBook book, IReadOnlyList<Finding> findings, IReadOnlyList<Problem> problems)
+    {
+        var checks = findings.Where(finding => finding.Rule.Body is RuleBody.Require).Select(finding => Check(job, book.Vocabulary, finding)).ToList();
+        var entries = Folding.Of(job, checks);
+        return new Walk(job, book, entries, checks, Looks.Of(job, book.Vocabulary, entries),
+            [.. findings.Where(finding => IsShown(job, finding)).Select(finding => Plain(finding, Result.Caution))],
+            [.. findings.Where(finding => finding.Rule.Body is RuleBody.Note && finding.Judgement.Now == Outcome.Ok).Select(finding => Plain(finding, Result.Note))],
+            problems);
+    }
+
+    private static Check Check(Job job, Vocabulary vocabulary, Finding finding)
+    {
+        var judgement = finding.Judgement;
+        if (judgement.Now != Outcome.Open)
+        {
+            return Plain(finding, judgement.Now switch
+            {
+                Outcome.Ok => Result.Ok,
+                Outcome.Correction => Result.Correction,
+                _ => Result.NotHere,
+            });
+        }
+
+        // On paper: the plan falls short, and nothing that it hangs on has been begun. The cheapest time to mend it.
+        var owed = Owed.Of(job, vocabulary, judgement.Hangs);
+        var begun = judgement.Hangs.Any(hang => hang.Near || Owed.SightOf(job, vocabulary, hang) != Sight.NotBegun);
+        var (result, paper) = judgement.OnPaper switch
+        {
+            Outcome.Correction => begun ? (owed, Paper.Short) : (Result.Correction, Paper.Correction),
+            Outcome.Ok => (owed, Paper.Good),
+            _ => (owed, Paper.None),
+        };
+        return new Check(finding.Rule, finding.State, judgement, result, paper, paper == Paper.None ? [] : Holds.Of(judgement));
+    }
+
+    private static Check Plain(Finding finding, Result result) => new(finding.Rule, finding.State, finding.Judgement, result, Paper.None, []);
+
+    /// <summary>A caution stands between its stops unless its condition is No. A stop the method does not have is passed by.</summary>
+    private static bool IsShown(Job job, Finding finding)
+    {
+        if (finding.Rule.Body is not RuleBody.Caution caution || finding.Judgement.Now == Outcome.NotHere)
+        {
+            return false;
+        }
+
+        if (job.Method is not { } method || job.Stage is not { } stage)
+        {
+            return true;
+        }
+
+        var (now, from, until) = (method.IndexOf(stage), caution.From is { } first ? method.IndexOf(first) : 0, method.IndexOf(caution.Until));
+        return now >= from && (until < 0 || now <= until);
+    }
+}

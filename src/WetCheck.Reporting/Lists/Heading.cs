@@ -1,0 +1,58 @@
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>The head of every list.</summary>
+/// <param name="Method">"liner shower".</param>
+/// <param name="Stage">"before the flood test".</param>
+/// <param name="Codes">One for each discipline that a rule on this job asks, or the job states: "plumbing code IRC 2021".</param>
+/// <param name="Warnings">Stated codes that the book has nothing for.</param>
+/// <param name="Book">"Rule book: inch and metric, 2026-11".</param>
+/// <param name="When">As it came in.</param>
+public sealed record Heading(string Job, string Method, string Stage, IReadOnlyList<string> Codes, IReadOnlyList<string> Warnings, string Book, string When)
+{
+    internal static Heading Of(Telling telling, string when)
+    {
+        var (job, phrases) = (telling.Job, telling.Phrases);
+        var stop = job.Method?.Stops.FirstOrDefault(s => s.Name == job.Stage);
+        return new Heading(
+            job.Name,
+            job.Method is { } method ? phrases.Of(method.Say) : phrases["head.no-method"],
+            stop is not null ? phrases.Of(stop.Say) : phrases["head.no-stage"],
+            [.. CodesOf(telling)],
+            [.. NotInBook(telling)],
+            phrases.Say("head.book", ("name", telling.Walk.Book.Name), ("date", telling.Walk.Book.Date)),
+            when);
+    }
+
+    private static IEnumerable<string> CodesOf(Telling telling)
+    {
+        var asked = telling.Walk.Checks
+            .Where(check => check.Result != Result.NotHere)
+            .Select(check => check.Rule)
+            .Distinct()
+            .SelectMany(rule => rule.Conditions().OfType<Condition.CodeIs>())
+            .Select(code => code.Discipline)
+            .ToHashSet();
+        foreach (var discipline in telling.Walk.Book.Vocabulary.Disciplines)
+        {
+            var name = telling.Phrases.Of(discipline.Say);
+            if (telling.Job.Codes.TryGetValue(discipline.Name, out var stated))
+            {
+                yield return telling.Phrases.Say("head.code", ("discipline", name), ("code", Naming.Code(stated)));
+            }
+            else if (asked.Contains(discipline.Name))
+            {
+                var tried = discipline.Families.Where(family => telling.Job.Metric is not { } metric || family.Metric == metric).Select(family => family.Name);
+                yield return telling.Phrases.Say("head.tried", ("discipline", name), ("codes", string.Join(", ", tried)));
+            }
+        }
+    }
+
+    private static IEnumerable<string> NotInBook(Telling telling) => telling.Walk.Book.Vocabulary.Disciplines
+        .Where(discipline => telling.Job.Codes.TryGetValue(discipline.Name, out var code) && !code.InBook)
+        .Select(discipline => telling.Phrases.Say(
+            "head.not-in-book",
+            ("discipline", Sentence.Capital(telling.Phrases.Of(discipline.Say))),
+            ("code", Naming.Code(telling.Job.Codes[discipline.Name]))));
+}

@@ -1,0 +1,47 @@
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>Lines of a list that are no entries to fix.</summary>
+internal static class Lines
+{
+    /// <summary>What nobody can see any more, and what else would do.</summary>
+    public static IReadOnlyList<Line> Hidden(Telling telling) =>
+        [.. telling.Walk.Entries.Where(entry => entry.Result == Result.HiddenNow).Select(entry => new Line(entry.Number, Hidden(entry.Worst, telling)))];
+
+    /// <summary>Values of the plan to keep, so that what is good on paper stays so.</summary>
+    public static IReadOnlyList<Line> Hold(Telling telling) => [.. telling.Walk.Entries
+        .Where(entry => entry.Paper == Paper.Good && entry.Worst.Hold.Count > 0)
+        .Select(entry => new Line(entry.Number, string.Join(' ', entry.Worst.Hold.Select(hold => telling.Phrases.Say(
+            "hold.keep",
+            ("place", Naming.Place(entry.Worst.Part, telling.Phrases)),
+            ("hold", Bound(hold, telling)))))))];
+
+    public static IReadOnlyList<Line> Said(IReadOnlyList<Check> checks, Telling telling) => [.. checks.Select(check =>
+    {
+        var text = RuleText.For(check, telling);
+        return new Line(Naming.Number(check.Rule, check.Part), text.Say, text.Two.Length > 0 ? text.Two : text.Why);
+    })];
+
+    /// <summary>"curb, cap adds: 1-1/8" or less".</summary>
+    public static string Bound(Hold hold, Telling telling)
+    {
+        var part = telling.Walk.Job.Parts.FirstOrDefault(p => p.Part.Id == hold.Fact.Id.Part)?.Part;
+        return telling.Phrases.Say(
+            "hold.bound",
+            ("part", part is null ? hold.Fact.Id.Part : Naming.Part(part, telling.Phrases)),
+            ("reading", Naming.Reading(hold.Fact.Kind)),
+            ("bound", telling.Phrases.Say(Limit.Key(hold.By), ("limit", Figures.Of(hold.Bound, Found.UnitOf(hold.Fact, telling))))));
+    }
+
+    private static string Hidden(Check check, Telling telling)
+    {
+        var hangs = check.Judgement.Hangs;
+        var hang = hangs.FirstOrDefault(h => h.Fact?.Sight == Sight.Hidden || h.Fact?.SaidHidden == true) ?? (hangs.Count > 0 ? hangs[0] : null);
+        var proof = hang?.Fact is { } fact ? telling.Phrases.Of(fact.Kind.Proof) : "";
+        return telling.Phrases.Say(
+            hang?.Near == true ? "hidden.near" : "hidden.nobody",
+            ("part", Sentence.Capital(Naming.Part(hang?.Part ?? check.Part, telling.Phrases))),
+            ("proof", proof.Length > 0 ? proof : telling.Phrases["hidden.proof"]));
+    }
+}

@@ -1,0 +1,54 @@
+using System.Globalization;
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>A rule's own words with their slots filled, for one entry.</summary>
+internal sealed record RuleText(string Name, string Why, string Fix, string Say, string Two)
+{
+    public static RuleText For(Entry entry, Telling telling)
+    {
+        var texts = telling.Texts(entry.Rule);
+        var count = entry.Same.Count();
+        var name = count > 1 && texts.Many.Length > 0 ? texts.Many : texts.One;
+        return Filled(texts, name, SlotsOf(entry.Worst, count, Items.FoundIn(entry, telling), telling));
+    }
+
+    /// <summary>Of a caution or a note.</summary>
+    public static RuleText For(Check check, Telling telling)
+    {
+        var texts = telling.Texts(check.Rule);
+        return Filled(texts, texts.One, SlotsOf(check, 1, null, telling));
+    }
+
+    /// <summary>Of a rule read without a job: slots are filled with words for them.</summary>
+    public static RuleText For(Rule rule, Phrases phrases)
+    {
+        var texts = rule.In(phrases.Language);
+        return Filled(texts, texts.One,
+        [
+            ("found", phrases["slot.found"]), ("limit", phrases["slot.limit"]), ("short", phrases["slot.short"]),
+            ("count", phrases["slot.count"]), ("place", phrases["slot.place"]), ("part", phrases["slot.part"]),
+        ]);
+    }
+
+    private static RuleText Filled(RuleTexts texts, string name, (string, string)[] slots) => new(
+        Slots.Fill(name, slots), Slots.Fill(texts.Why, slots), Slots.Fill(texts.Fix, slots), Slots.Fill(texts.Say, slots), Slots.Fill(texts.Two, slots));
+
+    private static (string Slot, string Value)[] SlotsOf(Check check, int count, string? found, Telling telling)
+    {
+        var phrases = telling.Phrases;
+        var test = Evidence.Of(check).Test;
+        found = found is { Length: > 0 } ? found : test?.Fact is { } fact ? Found.Of(fact, telling) : phrases["slot.found"];
+        var lacks = test is null ? "" : Short.By(test, telling);
+        return
+        [
+            ("found", found),
+            ("limit", test is null ? phrases["slot.limit"] : Limit.Plain(test, telling)),
+            ("short", lacks.Length > 0 ? lacks : phrases["slot.short"]),
+            ("count", count.ToString(CultureInfo.InvariantCulture)),
+            ("place", check.Part.Place is { } place ? phrases.Of(place.Say) : Naming.Part(check.Part, phrases)),
+            ("part", Naming.Part(check.Part, phrases)),
+        ];
+    }
+}

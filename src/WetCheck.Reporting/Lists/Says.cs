@@ -1,0 +1,67 @@
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>Who says so, and how sure that is.</summary>
+internal static class Says
+{
+    /// <summary>The sources of the side in force, of the family in force; of any family where none is stated.</summary>
+    public static IReadOnlyList<Cited> Of(Rule rule, Side? side, Telling telling)
+    {
+        var entries = Rows(rule, side).SelectMany(row => telling.Walk.Book.Sources.GetValueOrDefault(row, [])).ToList();
+        var codes = side is { Codes.Count: > 0 } ? side.Codes : [.. telling.Job.Codes.Values.Select(code => new CodeRange(code.Family, code.Edition, code.Edition))];
+        var inForce = entries.Where(entry => entry.Of is null || codes.Any(code => code.Family == entry.Of)).ToList();
+        return [.. (inForce.Count > 0 ? inForce : entries).Select(entry => new Cited(entry, EditionOf(entry, codes), SeenIn(entry, entries)))];
+    }
+
+    /// <summary>"IRC 2021 P2709.2, second-hand; ANSI A108.01".</summary>
+    public static string Line(IEnumerable<Cited> cited, Phrases phrases, int most = int.MaxValue)
+    {
+        var said = cited.Select(c => c.Say(phrases)).Distinct().Take(most).ToList();
+        return said.Count == 0 ? Sentence.Capital(phrases["doubt.practice"]) : string.Join("; ", said);
+    }
+
+    /// <summary>Rows of the versions in force first; those of the rule as a whole where they have none.</summary>
+    private static IEnumerable<string> Rows(Rule rule, Side? side)
+    {
+        var ofVersions = side?.Versions.SelectMany(version => version.Rows).Distinct().ToList() ?? [];
+        return ofVersions.Count > 0 ? ofVersions : rule.Rows.Concat(rule.Versions.SelectMany(version => version.Rows)).Distinct();
+    }
+
+    private static int? EditionOf(SourceEntry entry, IReadOnlyList<CodeRange> codes) =>
+        codes.FirstOrDefault(code => code.Family == entry.Of) is { From: { } from, To: { } to } && from == to ? from : null;
+
+    private static string? SeenIn(SourceEntry entry, IReadOnlyList<SourceEntry> all) => entry.Status is SourceStatus.Seen or SourceStatus.Computed
+        ? null
+        : all.FirstOrDefault(other => other.Row == entry.Row && other.Status == SourceStatus.Seen && other.Of is not null && other.Of != entry.Of)?.Of;
+}
+
+/// <summary>A source as it stands for one job.</summary>
+/// <param name="Edition">The year in force, where one is stated.</param>
+/// <param name="SeenIn">Another family, in whose text the same value was seen.</param>
+internal sealed record Cited(SourceEntry Entry, int? Edition, string? SeenIn)
+{
+    public string Say(Phrases phrases)
+    {
+        var doubt = Doubt(Entry.Status, phrases);
+        if (Entry.Status == SourceStatus.Practice)
+        {
+            return Sentence.Capital(doubt);
+        }
+
+        var year = Edition?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "";
+        var publisher = Entry.Of is null && !Entry.Document.StartsWith(Entry.Publisher, StringComparison.OrdinalIgnoreCase) ? Entry.Publisher : "";
+        var named = Sentence.Joined(publisher, Entry.Document, year, Entry.Section);
+        var seen = SeenIn is null ? "" : phrases.Say("doubt.seen-in", ("family", SeenIn));
+        return string.Join(", ", new[] { Sentence.Capital(named), doubt, seen }.Where(part => part.Length > 0));
+    }
+
+    public static string Doubt(SourceStatus status, Phrases phrases) => status switch
+    {
+        SourceStatus.Seen => "",
+        SourceStatus.SecondHand => phrases["doubt.second-hand"],
+        SourceStatus.FromMemory => phrases["doubt.from-memory"],
+        SourceStatus.Computed => phrases["doubt.computed"],
+        _ => phrases["doubt.practice"],
+    };
+}

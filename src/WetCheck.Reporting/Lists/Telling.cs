@@ -1,0 +1,31 @@
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>A walk, and the words it is told in.</summary>
+internal sealed record Telling(Walk Walk, Phrases Phrases)
+{
+    public Job Job => Walk.Job;
+
+    public RuleTexts Texts(Rule rule) => rule.In(Phrases.Language);
+
+    /// <summary>The unit a number is shown in where nobody typed one.</summary>
+    public Unit UnitOf(Measure measure) => (measure, Job.Metric == true) switch
+    {
+        (Measure.Length, false) => Unit.Inch,
+        (Measure.Length, true) => Unit.Millimetre,
+        (Measure.Slope, false) => Unit.InchPerFoot,
+        (Measure.Slope, true) => Unit.PercentFall,
+        (Measure.Area, false) => Unit.SquareInch,
+        (Measure.Area, true) => Unit.SquareMetre,
+        (Measure.Volume, false) => Unit.CubicFoot,
+        (Measure.Volume, true) => Unit.Litre,
+        (Measure.Temperature, false) => Unit.Fahrenheit,
+        (Measure.Temperature, true) => Unit.Celsius,
+        (Measure.Duration, _) => Unit.Hour,
+        (Measure.Percent, _) => Unit.Percent,
+        _ => Unit.Each,
+    };
+
+    public string Datum(string name) => Walk.Book.Vocabulary.Datum(name) is { } datum ? Phrases.Of(datum.Say) : name;
+}

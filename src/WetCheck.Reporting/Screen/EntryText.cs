@@ -1,0 +1,62 @@
+namespace WetCheck.Reporting;
+
+/// <summary>An entry in four lines: number, place, what / found, should be / do / before what, who says so, line.</summary>
+internal static class EntryText
+{
+    private const int Lines = 4;
+
+    /// <summary>Says all it can in four lines; what is left out stands in <c>why</c>.</summary>
+    public static IReadOnlyList<string> Of(Item item, Phrases phrases)
+    {
+        IReadOnlyList<string> leanest = [];
+        for (var plenty = Plenty.All; plenty >= Plenty.Least; plenty--)
+        {
+            foreach (var apart in new[] { true, false })
+            {
+                leanest = Laid(item, phrases, plenty, apart);
+                if (leanest.Count <= Lines)
+                {
+                    return leanest;
+                }
+            }
+        }
+
+        return leanest;
+    }
+
+    public static string Title(Item item, Phrases phrases)
+    {
+        var title = phrases.Say(item.OnPaper ? "say.title-on-paper" : "say.title", ("place", item.Place), ("what", item.What));
+        return item.Work.Length == 0 ? title : $"{Sentence.Closed(title)} {item.Work}";
+    }
+
+    /// <summary>"Found 2-1/2" above the rough curb. Should be 3" or more. Short by 1/2"."</summary>
+    public static string Measured(Item item, Phrases phrases, bool counted = true, bool lacks = true) => Sentence.Joined(
+        FoundText(item, phrases, counted),
+        item.Should.Length == 0 ? "" : phrases.Say("say.should", ("limit", item.Should)),
+        !lacks || item.Short.Length == 0 ? "" : phrases.Say(item.IsOver ? "say.over" : "say.short", ("short", item.Short)));
+
+    private static IReadOnlyList<string> Laid(Item item, Phrases phrases, Plenty plenty, bool apart)
+    {
+        var margin = new string(' ', Column.Indent);
+        var told = Sentence.Joined(
+            Measured(item, phrases, counted: plenty >= Plenty.Counted, lacks: plenty >= Plenty.Short),
+            plenty >= Plenty.WholeFix ? item.Do : Sentence.First(item.Do));
+        var says = plenty >= Plenty.AllSources ? item.Says : item.Says.Split("; ")[0];
+        var also = item.Also.Count == 0 ? "" : phrases.Say("say.also", ("numbers", Numbers.Few(item.Also, phrases)));
+        var end = Sentence.Joined(item.Before, Sentence.Closed(also.Length == 0 ? says : $"{says}; {also}"));
+        var title = Column.Wrap(Title(item, phrases), Column.Numbered(item.Number));
+        return apart
+            ? [.. title, .. told.Length == 0 ? [] : Column.Wrap(told, margin), .. Column.WithEnd(Column.Wrap(end, margin), item.Line)]
+            : [.. title, .. Column.WithEnd(Column.Wrap(Sentence.Joined(told, end), margin), item.Line)];
+    }
+
+    private static string FoundText(Item item, Phrases phrases, bool counted)
+    {
+        var found = counted && item.Counted.Length > 0 ? phrases.Say("say.counts", ("found", item.Found), ("counted", item.Counted)) : item.Found;
+        return found.Length == 0 ? "" : phrases.Say(item.Planned ? "say.planned" : "say.found", ("found", found));
+    }
+
+    /// <summary>What falls away first where there is no room, last named first.</summary>
+    private enum Plenty { Least, WholeFix, Counted, Short, AllSources, All = AllSources }
+}

@@ -1,0 +1,63 @@
+namespace WetCheck.Reporting;
+
+/// <summary>A list on a screen: the verdict stands last, where the eye is.</summary>
+public static class ScreenText
+{
+    /// <param name="all">Also what is OK, later and not on this job, and every look.</param>
+    /// <returns>Lines of at most 78, each ended by a line feed.</returns>
+    public static string Of(Listing list, bool all = false)
+    {
+        var lines = new List<string>(Head(list.Heading));
+        foreach (var group in list.Groups)
+        {
+            lines.Add("");
+            lines.Add(group.Title);
+            lines.AddRange(group.Items.SelectMany(item => EntryText.Of(item, list.Phrases)));
+        }
+
+        lines.Add("");
+        lines.AddRange(LookText.Of(list, all));
+        lines.AddRange(Block("group.hidden", list.Hidden, list));
+        lines.AddRange(Block("group.to-hold", list.Hold, list));
+        lines.AddRange(Block("group.take-care", list.Cautions, list));
+        lines.AddRange(Block("group.notes", list.Notes, list));
+        if (all)
+        {
+            lines.AddRange(list.Rest.SelectMany(group => Rest(group)));
+        }
+
+        if (lines[^1].Length > 0)
+        {
+            lines.Add("");
+        }
+
+        lines.AddRange(End(list));
+        return string.Join('\n', lines) + "\n";
+    }
+
+    /// <summary>Job, method, stop; codes taken; rule book and when.</summary>
+    internal static IEnumerable<string> Head(Heading head) =>
+    [
+        .. Column.Wrap($"{head.Job} - {head.Method} - {head.Stage}"),
+        .. head.Codes.Count == 0 ? [] : Column.Wrap(Sentence.Capital(string.Join("; ", head.Codes))),
+        .. head.Warnings.SelectMany(warning => Column.Wrap(warning)),
+        .. Column.Wrap(head.When.Length == 0 ? head.Book : $"{head.Book} - {head.When}"),
+    ];
+
+    private static IEnumerable<string> Block(string heading, IReadOnlyList<Line> block, Listing list) => block.Count == 0
+        ? []
+        : block.SelectMany(line => Column.Wrap(line.Text, Column.Numbered(line.Number))).Prepend(list.Phrases[heading]);
+
+    private static IEnumerable<string> Rest(Group group) => group.Items
+        .SelectMany(item => Column.Wrap(item.Found.Length == 0 ? item.Subject : $"{item.Subject}: {item.Found}", Column.Numbered(item.Number)))
+        .Prepend(group.Title);
+
+    private static IEnumerable<string> End(Listing list) =>
+    [
+        .. Column.Wrap(list.Counts),
+        .. list.Verdict.SelectMany(line => Column.Wrap(line)),
+        .. Column.Wrap(list.Closing),
+        list.Phrases.Say("close.look", ("command", $"wetcheck look {list.Command}")),
+        list.Phrases.Say("close.print", ("command", $"wetcheck punch {list.Command} -o {Naming.Page(list.Command)}")),
+    ];
+}

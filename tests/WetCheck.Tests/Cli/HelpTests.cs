@@ -1,0 +1,42 @@
+using WetCheck.Cli.Help;
+
+namespace WetCheck.Tests.Cli;
+
+public sealed class HelpTests
+{
+    public static TheoryData<string> Commands => ["", "walk", "why", "punch", "rules", "rules prove", "job", "job schema"];
+
+    public static TheoryData<string> Lines => [.. Examples.ByCommand.Values.SelectMany(lines => lines)];
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void Every_command_has_help_on_standard_output(string command)
+    {
+        using var desk = new Desk();
+        var ran = desk.Run([.. command.Split(' ', StringSplitOptions.RemoveEmptyEntries), "-h"]);
+        ran.Should().Match<Ran>(r => r.Code == 0 && r.Messages.Length == 0);
+        ran.Results.Split('\n').Should().OnlyContain(line => line.TrimEnd().Length <= 86);
+    }
+
+    [Theory]
+    [MemberData(nameof(Lines))]
+    public void Every_example_of_the_help_runs(string line)
+    {
+        using var desk = new Desk();
+        var ran = desk.Run(Words(line));
+        ran.Code.Should().BeOneOf(0, 1, 3);
+        ran.Results.Should().NotBeEmpty();
+        ran.Messages.Should().BeEmpty();
+    }
+
+    [Fact]
+    public void Alone_it_shows_its_help()
+    {
+        using var desk = new Desk();
+        desk.Run().Results.Should().Contain("walk").And.Contain("Examples:");
+    }
+
+    /// <summary>As a shell takes them; what stands after two spaces is said of the line, not part of it.</summary>
+    private static string[] Words(string line) =>
+        [.. line.Split("  ")[0].Split('"').SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Skip(1)];
+}

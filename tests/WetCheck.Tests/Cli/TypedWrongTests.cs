@@ -1,0 +1,34 @@
+namespace WetCheck.Tests.Cli;
+
+/// <summary>What was typed wrong is named, with what to type; nothing goes to standard output.</summary>
+public sealed class TypedWrongTests
+{
+    [Theory]
+    [InlineData("wlak juniper", "Nearest: walk.")]
+    [InlineData("walk juniper --stgae x", "wetcheck walk has no --stgae. Nearest: --stage.")]
+    [InlineData("walk --all -z", "wetcheck walk has no -z.")]
+    [InlineData("walk hall bath", "\"bath\" is one word too many. A name with spaces goes in quotes.")]
+    [InlineData("walk --stage", "--stage needs STOP after it.")]
+    [InlineData("walk --format xml", "--format takes text, json, md, html; \"xml\" is none of them.")]
+    [InlineData("job", "wetcheck job needs one more word: schema.")]
+    [InlineData("rules prve", "Nearest: prove.")]
+    [InlineData("why", "wetcheck why needs JOB.")]
+    [InlineData("why liner/turnup", "Nearest: liner/turn-up.")]
+    [InlineData("why juniper 214-X", "Of rule 214 it has")]
+    [InlineData("rules prove nothing", "nothing")]
+    public void It_is_named_with_what_to_type(string line, string says)
+    {
+        using var desk = new Desk();
+        var ran = desk.Run(line.Split(' '));
+        ran.Code.Should().Be(2);
+        ran.Results.Should().BeEmpty();
+        ran.Messages.Should().Contain(says).And.NotContainAny("Error", "error", "invalid", "Required", "Unrecognized");
+    }
+
+    [Fact]
+    public void A_name_that_starts_with_an_at_sign_is_a_name()
+    {
+        using var desk = new Desk();
+        desk.Run("walk", "@juniper").Messages.Should().Contain("There is no file @juniper.job.yaml here. There is juniper.job.yaml.");
+    }
+}

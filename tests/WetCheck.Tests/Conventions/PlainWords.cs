@@ -1,0 +1,54 @@
+using System.Text.RegularExpressions;
+
+namespace WetCheck.Tests.Conventions;
+
+/// <summary>Words that people are not met with: scolding ones, software ones, and those with two meanings on a job site.</summary>
+public sealed partial class PlainWords
+{
+    private static readonly IReadOnlyList<string> Texts =
+    [
+        .. Repository.In("rules/", ".yaml").Where(file => !file.EndsWith(".cases.yaml", StringComparison.Ordinal)),
+        .. Repository.Files.Where(file => file.StartsWith("rules/lists/", StringComparison.Ordinal)),
+    ];
+
+    [Fact]
+    public void No_text_of_the_rule_book_scolds_or_speaks_software() =>
+        Repository.LinesWhere(Texts, line => Scolding().IsMatch(line)).Should().BeEmpty();
+
+    [Fact]
+    public void No_message_of_the_program_scolds_or_speaks_software() =>
+        Repository.LinesWhere(Repository.In("src/", ".cs"), line => Quoted().Matches(line).Any(text => Scolding().IsMatch(text.Value))).Should().BeEmpty();
+
+    [Fact]
+    public void Right_is_a_wall_never_a_verdict() =>
+        Repository.LinesWhere(Texts, line => RightAlone().IsMatch(Walls().Replace(line, ""))).Should().BeEmpty();
+
+    [Fact]
+    public void Spanish_keeps_off_words_with_two_meanings() =>
+        Repository.LinesWhere(Texts, line => TwoMeanings().IsMatch(line)).Should().BeEmpty("say pare, altura; antes de cubrir, ya no se ve, obstruido");
+
+    [Fact]
+    public void No_slot_is_unknown() =>
+        Repository.LinesWhere(Rules.Files, line => Slot().Matches(line).Any(slot => !Slots.Contains(slot.Value))).Should().BeEmpty();
+
+    private static readonly string[] Slots = ["{found}", "{limit}", "{short}", "{count}", "{place}", "{part}"];
+
+    [GeneratedRegex(@"\b(invalid|please|sorry|errors?|covered up|submit(ted)?|issues?|violations?|you did|you failed|non-?compliant)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Scolding();
+
+    [GeneratedRegex("\"(?:[^\"\\\\]|\\\\.)*\"")]
+    private static partial Regex Quoted();
+
+    /// <summary>A side of the room: a place name, a key, one of a list of sides.</summary>
+    [GeneratedRegex(@"\bright([ -](wall|side|sides|back|jamb|corner|hand))|\bright(?=\s*[:,\]}(])|(left|back|,|or|and|the)\s+right\b|\[right\b|curb right", RegexOptions.IgnoreCase)]
+    private static partial Regex Walls();
+
+    [GeneratedRegex(@"\bright\b", RegexOptions.IgnoreCase)]
+    private static partial Regex RightAlone();
+
+    [GeneratedRegex(@"\b(alto|tapad[oa]s?)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex TwoMeanings();
+
+    [GeneratedRegex(@"\{[a-z]+\}")]
+    private static partial Regex Slot();
+}
