@@ -46,10 +46,7 @@ internal static class CaseReader
             }
         }
 
-        if (expect.Count == 0 && !fields.Has("expect"))
-        {
-            fields.Need("expect");
-        }
+        fields.Demand("expect");
 
         var read = new RuleCase(
             rule,

@@ -61,15 +61,19 @@ internal sealed class Fields
 
     public string? Text(string name) => Scalar(name)?.Text;
 
+    /// <summary>A line that must be there, whatever it holds.</summary>
+    public void Demand(string name)
+    {
+        if (!Has(name))
+        {
+            Problems.Add(At, Messages.Missing(name));
+        }
+    }
+
     /// <summary>A text that must be there; empty, with a problem, where it is not.</summary>
     public string Need(string name)
     {
-        if (Take(name) is null)
-        {
-            Problems.Add(At, Messages.Missing(name));
-            return "";
-        }
-
+        Demand(name);
         return Text(name) ?? "";
     }
 

@@ -9,10 +9,7 @@ internal static class KindReader
     {
         var problems = fields.Problems;
         var english = fields.Map("en");
-        if (english is null)
-        {
-            fields.Need("en");
-        }
+        fields.Demand("en");
 
         var spanish = fields.Map("es");
         var kind = new PartKind(
@@ -32,7 +29,7 @@ internal static class KindReader
             fields.Words("gloss"),
             0,
             fields.At);
-        english?.Need("one");
+        english?.Demand("one");
         english?.Done();
         spanish?.Done();
         return kind;

@@ -52,7 +52,7 @@ internal sealed class MethodReader(IReadOnlyList<PartKind> kinds, JobLayout layo
 
     private static Layer LayerOf(Fields fields, List<Stop> stops)
     {
-        fields.Need("made");
+        fields.Demand("made");
         var layer = new Layer(
             fields.Need("layer"),
             VocabularyReader.SayOf(fields),

@@ -11,7 +11,8 @@ internal sealed class OperandReader(ConditionReader within, PartKind part)
 
     public Operand? Read(ScalarNode text, ReadingKind of)
     {
-        if (PathReader.IsPath(text.Text, part, within.Vocabulary))
+        // "limit" is the version's even where the part has a reading of that name.
+        if (!Names.Same(text.Text, "limit") && PathReader.IsPath(text.Text, part, within.Vocabulary))
         {
             return PathReader.Read(text, part, within.Vocabulary, Problems) is { } path ? Other(path, text, of) : null;
         }

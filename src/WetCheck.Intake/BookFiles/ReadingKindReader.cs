@@ -13,7 +13,7 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
             return null;
         }
 
-        fields.Need("is");
+        fields.Demand("is");
         var form = Lookup.Enum<Form>(fields.Scalar("is"), FormWords.Forms, "form of answer", problems) ?? Form.Choice;
         var measure = MeasureOf(form, fields);
         var derived = fields.Yes("derived");
@@ -22,7 +22,7 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
         {
             foreach (var needed in new[] { "ask", "tool", "effort", "example" })
             {
-                fields.Need(needed);
+                fields.Demand(needed);
             }
         }
 
@@ -54,7 +54,7 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
     {
         if (form == Form.Amount)
         {
-            fields.Need("measure");
+            fields.Demand("measure");
         }
 
         return form == Form.Amount
@@ -80,10 +80,7 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
         }
 
         var words = fields.Texts("choices");
-        if (words.Count == 0)
-        {
-            fields.Need("choices");
-        }
+        fields.Demand("choices");
 
         return [.. words.Select(word => new Choice(word.Text, new Words(word.Text)))];
     }
@@ -109,7 +106,7 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
     {
         if (needed)
         {
-            fields.Need(line);
+            fields.Demand(line);
         }
 
         return Lookup.In(datums, fields.Scalar(line), datum => datum.Name, "datum", fields.Problems)?.Name;

@@ -20,7 +20,7 @@ internal sealed class RuleReader(Vocabulary vocabulary, ProblemList problems)
             problems.Add(fields.AtOf("rule"), Messages.PathDiffers(id, path));
         }
 
-        fields.Need("part");
+        fields.Demand("part");
         var number = Number(fields);
         var part = Lookup.In(vocabulary.Kinds, fields.Scalar("part"), kind => kind.Name, "kind of part", problems);
         if (part is null)
@@ -52,7 +52,7 @@ internal sealed class RuleReader(Vocabulary vocabulary, ProblemList problems)
 
     private int Number(Fields fields)
     {
-        fields.Need("number");
+        fields.Demand("number");
         return RuleNumber.Read(fields.Scalar("number"), problems);
     }
 
@@ -109,7 +109,7 @@ internal sealed class RuleReader(Vocabulary vocabulary, ProblemList problems)
     {
         if (isNeeded)
         {
-            fields.Need(line);
+            fields.Demand(line);
         }
 
         if (fields.Scalar(line) is not { } name)
@@ -131,7 +131,7 @@ internal sealed class RuleReader(Vocabulary vocabulary, ProblemList problems)
     {
         if (isNeeded)
         {
-            fields.Need("severity");
+            fields.Demand("severity");
         }
 
         return Lookup.Enum<Severity>(fields.Scalar("severity"), FormWords.Severities, "severity", problems) ?? Model.Severity.TouchUp;
@@ -141,7 +141,7 @@ internal sealed class RuleReader(Vocabulary vocabulary, ProblemList problems)
     {
         if (isNeeded)
         {
-            fields.Need("work of");
+            fields.Demand("work of");
         }
 
         return Lookup.In(FormWords.Trades, fields.Scalar("work of"), trade => trade, "trade", problems) ?? "";

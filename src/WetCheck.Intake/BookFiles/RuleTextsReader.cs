@@ -11,11 +11,7 @@ internal static partial class RuleTextsReader
     public static IReadOnlyDictionary<string, RuleTexts> Read(Fields rule, string body, bool isOwed)
     {
         var texts = new Dictionary<string, RuleTexts>(StringComparer.Ordinal);
-        if (!rule.Has("en"))
-        {
-            rule.Need("en");
-        }
-
+        rule.Demand("en");
         foreach (var language in new[] { "en", "es" })
         {
             if (rule.Map(language) is { } fields)
@@ -39,17 +35,14 @@ internal static partial class RuleTextsReader
         };
         foreach (var line in needed)
         {
-            if (!fields.Has(line))
-            {
-                fields.Need(line);
-            }
+            fields.Demand(line);
         }
 
         var name = fields.Take("name") is MapNode map ? new Fields(map, fields.Problems) : null;
         var owner = fields.Map("owner");
-        if (isOwed && owner is null)
+        if (isOwed)
         {
-            fields.Need("owner");
+            fields.Demand("owner");
         }
 
         var texts = new RuleTexts(
@@ -72,7 +65,7 @@ internal static partial class RuleTextsReader
     {
         if (isNeeded)
         {
-            fields?.Need(line);
+            fields?.Demand(line);
         }
 
         if (fields?.Scalar(line) is not { } scalar)

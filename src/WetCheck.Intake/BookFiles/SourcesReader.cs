@@ -19,7 +19,7 @@ internal static class SourcesReader
 
     private static SourceEntry EntryOf(string row, Fields fields)
     {
-        fields.Need("status");
+        fields.Demand("status");
         var entry = new SourceEntry(
             row,
             fields.Need("publisher"),

@@ -97,7 +97,7 @@ internal static class VocabularyReader
     private static CodeFamily FamilyOf(Fields fields)
     {
         var name = fields.Need("family");
-        fields.Need("tried with");
+        fields.Demand("tried with");
         var (inches, millimetres) = Lookup.Enum<(bool, bool)>(fields.Scalar("tried with"), FormWords.Units, "units", fields.Problems) ?? (true, true);
         var say = fields.Has("en") ? SayOf(fields) : new Words(name);
         fields.Done();

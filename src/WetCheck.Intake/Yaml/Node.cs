@@ -20,7 +20,7 @@ internal sealed record ScalarNode(string Text, bool Quoted, int EndLine, bool St
 internal sealed record ListNode(IReadOnlyList<Node> Items, At At) : Node(At);
 
 /// <summary>Names with their values, in file order, none twice.</summary>
-/// <param name="EndAt">Of names between braces: behind the closing one.</param>
+/// <param name="EndAt">Of names between braces: the closing one.</param>
 internal sealed record MapNode(IReadOnlyList<Entry> Entries, At EndAt, At At) : Node(At)
 {
     public Node? Find(string name) => Entries.FirstOrDefault(entry => entry.Key.Text == name)?.Value;

@@ -89,7 +89,7 @@ internal sealed class YamlReader
             case MappingStart:
                 Next<MappingStart>();
                 var entries = ReadEntries(depth);
-                var end = At(Peek().End);
+                var end = At(Peek().Start);
                 Next<MappingEnd>();
                 return new MapNode(entries, end, at);
             default:
