@@ -1,0 +1,61 @@
+using WetCheck.Model;
+
+namespace WetCheck.Intake;
+
+/// <summary>Reads a file of cases: jobs, and what a rule must say of each.</summary>
+internal static class CaseReader
+{
+    /// <summary>Every result that a case may expect.</summary>
+    public static readonly IReadOnlyList<string> Results =
+    [
+        "ok", "correction", "correction on paper",
+        .. new[] { "to-check", "read-again", "later", "hidden" }.SelectMany(open => new[] { open, $"{open} short on paper", $"{open} good on paper" }),
+        "not-here", "yes", "no", "unknown", "shown", "silent",
+    ];
+
+    /// <param name="rule">The rule's id by the path of the file.</param>
+    public static IReadOnlyList<RuleCase> Read(string rule, SourceText source, Node root, ProblemList problems)
+    {
+        if (root is not ListNode list)
+        {
+            problems.Add(root.At, Messages.ListWanted());
+            return [];
+        }
+
+        return [.. list.Items.Select(item => Fields.Of(item, problems)).OfType<Fields>().Select(fields => Case(rule, source, fields))];
+    }
+
+    private static RuleCase Case(string rule, SourceText source, Fields fields)
+    {
+        var job = fields.Take("job");
+        if (job is not MapNode)
+        {
+            fields.Problems.Add(job?.At ?? fields.At, Messages.JobWanted());
+        }
+
+        var expect = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var entry in fields.Map("expect")?.All() ?? [])
+        {
+            if (entry.Value is ScalarNode word && Names.Find(word.Text, Results) is { } result)
+            {
+                expect[entry.Key.Text] = result;
+            }
+            else
+            {
+                fields.Problems.Add(entry.Value.At, Messages.ExpectWord((entry.Value as ScalarNode)?.Text ?? ""));
+            }
+        }
+
+        fields.Demand("expect");
+
+        var read = new RuleCase(
+            rule,
+            fields.Need("name"),
+            job is MapNode map ? Excerpt.Of(source, map) : "",
+            expect,
+            [.. fields.Texts("asks").Select(text => text.Text)],
+            fields.At);
+        fields.Done();
+        return read;
+    }
+}
