@@ -30,6 +30,9 @@ internal static class Amounts
         return read with { Amount = over ? new Interval(bound, null, LoOpen: true) : new Interval(null, bound, HiOpen: true), Exact = true };
     }
 
+    /// <summary>One number, without words for bounds, in base units. Null: <see cref="TapeText.Fault"/> says why.</summary>
+    public static Rational? Exact(TapeText tape, Measure measure) => Plain(tape, measure)?.Amount.Lo;
+
     private static ReadingValue.OfAmount? OfLength(TapeText tape)
     {
         if (Lengths.Read(tape) is not { } length)

@@ -39,7 +39,8 @@ public static class Notation
         return tape.Whole(Falls.Read(tape), Falls.Wanted);
     }
 
-    /// <summary>A width by a depth, with what they were taken between if it is said: <c>60 x 36 finished</c>, <c>5' by 3' to studs</c>.</summary>
+    /// <summary>A width by a depth, and what they were taken between: <c>60 x 36 finished</c>,
+    /// <c>5' by 3' to studs</c>; a floor that is no rectangle: <c>32 x 32, floor 880 sq in</c>.</summary>
     public static Taken<ReadingValue.OfSize> ReadSize(string text, Unit? lone) 
     {
         var tape = TapeText.Of(text, lone);

@@ -40,7 +40,14 @@ internal static class Pairs
             return null;
         }
 
-        return new ReadingValue.OfSize(a, b, BetweenWhat(tape), unit);
+        var between = BetweenWhat(tape);
+        if (tape.Now.Sign != Sign.Comma || !tape.Ahead(1).Is("floor"))
+        {
+            return new ReadingValue.OfSize(a, b, between, unit);
+        }
+
+        tape.Take(2);
+        return Amounts.Exact(tape, Measure.Area) is { } floor ? new ReadingValue.OfSize(a, b, between, unit, floor) : null;
     }
 
     /// <summary>Null: <see cref="TapeText.Fault"/> says why.</summary>

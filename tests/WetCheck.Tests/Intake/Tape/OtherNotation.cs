@@ -32,6 +32,15 @@ public sealed class OtherNotation
         (size.Width, size.Depth).Should().Be((Unit.Millimetre.ToBase(1500), Unit.Millimetre.ToBase(900)));
     }
 
+    [Fact]
+    public void A_floor_that_is_no_rectangle_says_its_area()
+    {
+        var taken = Notation.ReadSize("32 x 32 finished, floor 880 sq in", Unit.Inch);
+
+        taken.Value.Should().Be(new ReadingValue.OfSize(32, 32, Between.Finished, Unit.Inch, 880));
+        Notation.ReadSize("32 x 32, floor 880", Unit.Inch).Fault!.Code.Should().Be("no-unit");
+    }
+
     [Theory]
     [InlineData("5-0 x 3-0", "feet-or-inches", 0, "5 feet 0, or something else? Write 5' x 3', or 60 x 36.")]
     [InlineData("60", "one-of-two", 2, null)]
