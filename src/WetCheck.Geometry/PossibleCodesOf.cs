@@ -12,6 +12,8 @@ internal static class PossibleCodesOf
         job.Codes.TryGetValue(discipline.Name, out var stated)
             ? new PossibleCodes(stated, [new CodeRange(stated.Family, stated.Edition, stated.Edition)])
             : new PossibleCodes(null, [.. discipline.Families
-                .Where(family => job.Metric is not { } metric || (metric ? family.TriedInMillimetres : family.TriedInInches))
+                .Where(family => job.Metric is { } metric
+                    ? (metric ? family.TriedInMillimetres : family.TriedInInches)
+                    : family.TriedInMillimetres || family.TriedInInches)
                 .Select(family => new CodeRange(family.Name))]);
 }

@@ -1,15 +1,69 @@
 using System.CommandLine;
+using WetCheck.Cli.Files;
+using WetCheck.Model;
 
 namespace WetCheck.Cli.Commands;
 
-/// <summary><c>wetcheck rules prove</c>: run the cases.</summary>
+/// <summary><c>wetcheck rules prove</c>: run the cases of the rules.</summary>
 internal static class ProveCommand
 {
     public static Command Build(Option<string?> rules, Terminal terminal)
     {
-        var which = new Argument<string?>("WHICH") { Arity = ArgumentArity.ZeroOrOne, Description = "A chapter, a rule, a file of either, or the folder of a whole rule book." };
+        var which = new Argument<string?>("WHICH")
+        {
+            Arity = ArgumentArity.ZeroOrOne,
+            Description = "A chapter, a rule, a file of it, or the folder of a whole rule book. Without it: every rule.",
+        };
         var command = new Command("prove", "Run the cases of the rules.") { which };
-        command.SetAction(parsed => 0);
+        command.SetAction(parsed =>
+        {
+            var (folder, asked) = Which(parsed.GetValue(rules), parsed.GetValue(which), terminal);
+            var (book, cases) = BookHere.LoadWithCases(folder, terminal);
+            var chosen = asked is null ? cases : [.. cases.Where(one => IsOf(one.Rule, asked))];
+            return chosen.Count == 0
+                ? throw new Halt(ExitCode.TypedWrong, $"The book has no cases of {asked}.\n    wetcheck rules   lists its rules.")
+                : (int)Run(chosen, new ReadyBook(book), terminal);
+        });
         return command;
     }
+
+    private static ExitCode Run(IReadOnlyList<RuleCase> cases, ReadyBook book, Terminal terminal)
+    {
+        var failed = 0;
+        foreach (var proof in cases.Select(one => Proof.Of(one, book)).Where(proof => !proof.Holds))
+        {
+            failed++;
+            terminal.Out.WriteLine($"{proof.Case.At}\n    {proof.Case.Name}");
+            foreach (var miss in proof.Misses)
+            {
+                terminal.Out.WriteLine($"    {miss}");
+            }
+        }
+
+        terminal.Out.WriteLine($"{cases.Count - failed} cases hold, {failed} do not.");
+        return failed == 0 ? ExitCode.NothingOwed : ExitCode.ToFix;
+    }
+
+    /// <summary>A folder with a book in it is the book; anything else names rules.</summary>
+    private static (string? Folder, string? Asked) Which(string? folder, string? which, Terminal terminal) => which switch
+    {
+        null => (folder, null),
+        _ when File.Exists(Path.Combine(terminal.FullPath(which), "book.yaml")) => (which, null),
+        _ => (folder, RuleName(which)),
+    };
+
+    /// <summary><c>liner/turn-up</c> of <c>rules/liner/turn-up.cases.yaml</c>.</summary>
+    private static string RuleName(string which)
+    {
+        var name = which.Replace('\\', '/').Trim('/');
+        name = name[(name.LastIndexOf("rules/", StringComparison.Ordinal) is var at and >= 0 ? at + "rules/".Length : 0)..];
+        foreach (var ending in (string[])[".yaml", ".cases"])
+        {
+            name = name.EndsWith(ending, StringComparison.Ordinal) ? name[..^ending.Length] : name;
+        }
+
+        return name;
+    }
+
+    private static bool IsOf(string rule, string asked) => rule == asked || rule.StartsWith(asked + "/", StringComparison.Ordinal);
 }

@@ -2,29 +2,29 @@ using System.Reflection;
 
 namespace WetCheck.Cli.Files;
 
-/// <summary>The files of a rule book as text, by path within it: <c>liner/turn-up.yaml</c>.</summary>
+/// <summary>The files of a rule book as text, with their paths within it: <c>liner/turn-up.yaml</c>.</summary>
 internal static class BookFiles
 {
     private const string BuiltIn = "rules/";
 
     /// <summary>Those of a folder, or with none named those the program was built with.</summary>
-    public static IReadOnlyDictionary<string, string> Read(string? folder, Terminal terminal) =>
+    public static IReadOnlyList<(string Path, string Text)> Read(string? folder, Terminal terminal) =>
         folder is null ? Embedded() : OfFolder(folder, terminal);
 
-    private static SortedDictionary<string, string> Embedded()
+    private static List<(string Path, string Text)> Embedded()
     {
         var program = Assembly.GetExecutingAssembly();
-        var files = new SortedDictionary<string, string>(StringComparer.Ordinal);
+        var files = new List<(string Path, string Text)>();
         foreach (var name in program.GetManifestResourceNames().Where(name => name.StartsWith(BuiltIn, StringComparison.Ordinal)))
         {
             using var reader = new StreamReader(program.GetManifestResourceStream(name)!);
-            files[name[BuiltIn.Length..].Replace('\\', '/')] = reader.ReadToEnd();
+            files.Add((name[BuiltIn.Length..].Replace('\\', '/'), reader.ReadToEnd()));
         }
 
         return files;
     }
 
-    private static SortedDictionary<string, string> OfFolder(string folder, Terminal terminal)
+    private static List<(string Path, string Text)> OfFolder(string folder, Terminal terminal)
     {
         var full = terminal.FullPath(folder);
         if (!File.Exists(Path.Combine(full, "book.yaml")))
@@ -32,13 +32,13 @@ internal static class BookFiles
             throw new Halt(ExitCode.Unreadable, $"{folder} is no rule book: there is no {Path.Combine(folder, "book.yaml")}.");
         }
 
-        var files = new SortedDictionary<string, string>(StringComparer.Ordinal);
+        var files = new List<(string Path, string Text)>();
         foreach (var path in Directory.EnumerateFiles(full, "*", SearchOption.AllDirectories))
         {
             var name = Path.GetRelativePath(full, path).Replace('\\', '/');
             if (!name.Split('/').Any(part => part.StartsWith('.')))
             {
-                files[name] = TextFile.Read(path, Path.Combine(folder, name));
+                files.Add((name, TextFile.Read(path, Path.Combine(folder, name))));
             }
         }
 

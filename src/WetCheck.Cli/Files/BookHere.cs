@@ -8,10 +8,17 @@ namespace WetCheck.Cli.Files;
 internal static class BookHere
 {
     /// <param name="folder">Null: the built-in one.</param>
-    public static RuleBook Load(string? folder, Terminal terminal)
+    public static RuleBook Load(string? folder, Terminal terminal) => LoadWithCases(folder, terminal).Book;
+
+    public static (RuleBook Book, IReadOnlyList<RuleCase> Cases) LoadWithCases(string? folder, Terminal terminal)
     {
-        var (book, problems) = RuleBookReader.Read(BookFiles.Read(folder, terminal));
-        ProblemText.Write(problems, terminal.Err);
-        return book ?? throw new Halt(ExitCode.Unreadable, "The rule book can't be used as it stands. Nothing checked.");
+        var (book, cases, problems) = RuleBookReader.Read(BookFiles.Read(folder, terminal));
+        var where = folder ?? "rules";
+        ProblemText.Write([.. problems.Select(problem => problem with { At = In(where, problem.At) })], terminal.Err);
+        return book is null
+            ? throw new Halt(ExitCode.Unreadable, "The rule book can't be used as it stands. Nothing checked.")
+            : (book, [.. cases.Select(one => one with { At = In(where, one.At) })]);
     }
+
+    private static At In(string folder, At at) => at with { File = Path.Combine(folder, at.File) };
 }

@@ -9,7 +9,7 @@ internal static class CodeAxis
     {
         var ranges = scene.Plan.Conditions.OfType<Condition.CodeIs>().Where(test => test.Discipline == discipline).SelectMany(test => test.OneOf).ToList();
         var cells = scene.Surroundings!.Codes[discipline].Tried.SelectMany(tried => Cut(tried, ranges)).ToList();
-        return new Axis(
+        return cells.Count == 0 ? new Axis([], [world => world]) : new Axis(
             [new Hang(FactId.Code(discipline), null, Phase.Version, Near: false)],
             [.. cells.Select(cell => (Func<World, World>)(world => world.WithCode(discipline, cell)))]);
     }

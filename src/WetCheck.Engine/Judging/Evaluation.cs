@@ -105,7 +105,7 @@ internal sealed class Evaluation(Scene scene, World world, bool onPaper, bool as
     private Answer Code(Condition.CodeIs test, Phase phase)
     {
         var possible = world.CodesOf(test.Discipline) ?? scene.Surroundings!.Codes[test.Discipline].Tried;
-        if (possible.All(code => test.OneOf.Any(range => range.Covers(code))))
+        if (possible.Count > 0 && possible.All(code => test.OneOf.Any(range => range.Covers(code))))
         {
             return Answer.Yes;
         }

@@ -42,7 +42,7 @@ public static class Results
 
     private static Check Plain(Finding finding, Result result) => new(finding.Rule, finding.State, finding.Judgement, result, Paper.None, []);
 
-    /// <summary>A caution stands between its stops unless its condition is No. A stop the method does not have is passed by.</summary>
+    /// <summary>A caution stands from one stop until another, and at that one no longer, unless its condition is No. A stop the method does not have is passed by.</summary>
     private static bool IsShown(Job job, Finding finding)
     {
         if (finding.Rule.Body is not RuleBody.Caution caution || finding.Judgement.Now == Outcome.NotHere)
@@ -56,6 +56,6 @@ public static class Results
         }
 
         var (now, from, until) = (method.IndexOf(stage), caution.From is { } first ? method.IndexOf(first) : 0, method.IndexOf(caution.Until));
-        return now >= from && (until < 0 || now <= until);
+        return now >= from && (until < 0 || now < until);
     }
 }

@@ -2,7 +2,7 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>Reads one number of any measure but slope.</summary>
+/// <summary>Reads one number of a measure. A slope has no unit of this kind, so that it is asked.</summary>
 internal static class Amounts
 {
     /// <summary>Null: <see cref="TapeText.Fault"/> says why.</summary>

@@ -9,10 +9,24 @@ internal static class Glyphs
 
     private static readonly Dictionary<char, Rational> FractionSigns = new()
     {
-        ['½'] = new(1, 2), ['¼'] = new(1, 4), ['¾'] = new(3, 4),
-        ['⅛'] = new(1, 8), ['⅜'] = new(3, 8), ['⅝'] = new(5, 8), ['⅞'] = new(7, 8),
-        ['⅓'] = new(1, 3), ['⅔'] = new(2, 3), ['⅕'] = new(1, 5), ['⅖'] = new(2, 5), ['⅗'] = new(3, 5), ['⅘'] = new(4, 5),
-        ['⅙'] = new(1, 6), ['⅚'] = new(5, 6), ['⅐'] = new(1, 7), ['⅑'] = new(1, 9), ['⅒'] = new(1, 10),
+        ['½'] = new(1, 2),
+        ['¼'] = new(1, 4),
+        ['¾'] = new(3, 4),
+        ['⅛'] = new(1, 8),
+        ['⅜'] = new(3, 8),
+        ['⅝'] = new(5, 8),
+        ['⅞'] = new(7, 8),
+        ['⅓'] = new(1, 3),
+        ['⅔'] = new(2, 3),
+        ['⅕'] = new(1, 5),
+        ['⅖'] = new(2, 5),
+        ['⅗'] = new(3, 5),
+        ['⅘'] = new(4, 5),
+        ['⅙'] = new(1, 6),
+        ['⅚'] = new(5, 6),
+        ['⅐'] = new(1, 7),
+        ['⅑'] = new(1, 9),
+        ['⅒'] = new(1, 10),
     };
 
     public static bool IsFraction(char c, out Rational value) => FractionSigns.TryGetValue(c, out value);

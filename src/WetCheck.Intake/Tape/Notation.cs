@@ -18,12 +18,12 @@ public static class Notation
     /// <summary>
     /// The number of an amount or a height, without words for direction or datum: <c>42-1/2</c>, <c>3'-6 1/4"</c>, <c>1080mm</c>,
     /// <c>24 h</c>, <c>95 %</c>. <c>42-1/2+</c> and <c>42-1/2 strong</c> go up to half a mark (1/32 in, 0.5 mm) above, <c>-</c> and <c>shy</c> below;
-    /// <c>over 3</c> and <c>under 3</c> are bounds. These are <see cref="ReadingValue.OfAmount.Exact"/>. Not for <see cref="Measure.Slope"/>.
+    /// <c>over 3</c> and <c>under 3</c> are bounds. These are <see cref="ReadingValue.OfAmount.Exact"/>. A slope is read by <see cref="ReadFall"/>.
     /// </summary>
-    public static Taken<ReadingValue.OfAmount> ReadAmount(string text, Measure measure, Unit? lone) 
+    public static Taken<ReadingValue.OfAmount> ReadAmount(string text, Measure measure, Unit? lone)
     {
         var tape = TapeText.Of(text, lone);
-        return tape.Whole(measure == Measure.Slope ? null : Amounts.Read(tape, measure), Faults.WantedOf(measure));
+        return tape.Whole(Amounts.Read(tape, measure), Faults.WantedOf(measure));
     }
 
     /// <summary>A length, as <see cref="ReadAmount"/>.</summary>
@@ -33,7 +33,7 @@ public static class Notation
     /// A fall: <c>1/2 over 36</c>, <c>1/4 per ft</c>, <c>20 mm/m</c>, <c>2 %</c>, <c>1 in 48</c>, <c>1:80</c>, <c>1.2 deg</c>.
     /// Of per cent, ratio and degrees the run is 100, the N of 1 in N, and 1.
     /// </summary>
-    public static Taken<ReadingValue.OfFall> ReadFall(string text, Unit? lone) 
+    public static Taken<ReadingValue.OfFall> ReadFall(string text, Unit? lone)
     {
         var tape = TapeText.Of(text, lone);
         return tape.Whole(Falls.Read(tape), Falls.Wanted);
@@ -41,14 +41,14 @@ public static class Notation
 
     /// <summary>A width by a depth, and what they were taken between: <c>60 x 36 finished</c>,
     /// <c>5' by 3' to studs</c>; a floor that is no rectangle: <c>32 x 32, floor 880 sq in</c>.</summary>
-    public static Taken<ReadingValue.OfSize> ReadSize(string text, Unit? lone) 
+    public static Taken<ReadingValue.OfSize> ReadSize(string text, Unit? lone)
     {
         var tape = TapeText.Of(text, lone);
         return tape.Whole(Pairs.Size(tape), Pairs.WantedSize);
     }
 
     /// <summary>From the left wall, from the entry: <c>30, 18</c>.</summary>
-    public static Taken<ReadingValue.OfPoint> ReadPoint(string text, Unit? lone) 
+    public static Taken<ReadingValue.OfPoint> ReadPoint(string text, Unit? lone)
     {
         var tape = TapeText.Of(text, lone);
         return tape.Whole(Pairs.Point(tape), Pairs.WantedPoint);
@@ -58,7 +58,7 @@ public static class Notation
     /// A quantity of a rule or vocabulary file, one exact number of any measure: <c>2 in</c>, <c>1/4 per ft</c>, <c>900 sq in</c>,
     /// <c>15 min</c>, <c>50 F</c>, <c>0.1 % fall</c>, <c>1:80</c>.
     /// </summary>
-    public static Taken<Quantity> ReadQuantity(string text, Measure measure, Unit? lone = null) 
+    public static Taken<Quantity> ReadQuantity(string text, Measure measure, Unit? lone = null)
     {
         if (measure == Measure.Slope)
         {

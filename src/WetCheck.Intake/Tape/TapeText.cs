@@ -56,11 +56,11 @@ internal sealed class TapeText
     public Taken<T> Whole<T>(T? value, string wanted)
         where T : class
     {
-        if (Fault is null && Now.Sign != Sign.End)
+        if (Fault is null && (value is null || Now.Sign != Sign.End))
         {
-            Fail(Faults.LeftOver(this));
+            Fail(value is null ? Faults.NoNumber(this, wanted) : Faults.LeftOver(this));
         }
 
-        return Fault is { } fault ? fault : value is null ? Faults.NoNumber(this, wanted) : value;
+        return Fault is { } fault ? fault : value!;
     }
 }

@@ -44,7 +44,11 @@ public readonly record struct Interval(Rational? Lo, Rational? Hi, bool LoOpen =
     {
         a = a.Intersect(AtLeast(0));
         b = b.Intersect(AtLeast(0));
-        return new Interval(a.Lo * b.Lo, a.Hi * b.Hi, a.LoOpen || b.LoOpen, a.HiOpen || b.HiOpen);
+
+        // Where one of them may be zero the product may, whether or not the other's end is left out.
+        var zero = a.Contains(0) || b.Contains(0);
+        var hi = a.Hi * b.Hi;
+        return new Interval(a.Lo * b.Lo, hi, !zero && (a.LoOpen || b.LoOpen), !(zero && hi == 0) && (a.HiOpen || b.HiOpen));
     }
 
     /// <summary>A rise over a run that is above zero.</summary>

@@ -67,7 +67,7 @@ internal static class RuleEntry
     {
         var when = version.When is { } condition ? Conditions.Say(condition, null, book, phrases) : "always";
         var asks = version.Require is { } require ? Conditions.Say(require, version.Limit, book, phrases)
-            : version.Limit is { } limit ? "the limit is " + Figures.Of(limit)
+            : version.Limit is { } limit ? "the limit is " + phrases.Show.Of(limit)
             : rule.Body is RuleBody.Require { Holds: { } holds } ? Conditions.Say(holds, null, book, phrases) : "";
         return $"{Sentence.Capital(when)}: {asks}.";
     }

@@ -25,13 +25,12 @@ internal static class Conditions
         if (amount is { } number && compare.To.Datum is { } datum)
         {
             var level = book.Vocabulary.Datum(datum) is { } found ? phrases.Of(found.Say) : datum;
-            return Limit.Height(compare.By, number.Value, number.Typed, level, phrases);
+            return Limit.Height(compare.By, number, level, phrases);
         }
 
-        var to = amount is { } plain ? Figures.Of(plain)
-            : compare.To is Operand.Of of ? Reading(of.Path, book, phrases)
-            : phrases["slot.limit"];
-        return phrases.Say(Limit.Key(compare.By), ("limit", to));
+        return amount is { } plain
+            ? phrases.Show.Limit(plain.Value, plain.Typed, compare.By)
+            : Limit.Bounded(compare.By, compare.To is Operand.Of of ? Reading(of.Path, book, phrases) : phrases["slot.limit"], phrases);
     }
 
     /// <summary>"curb facing" for a reading of another part, its own word for one of the part itself.</summary>

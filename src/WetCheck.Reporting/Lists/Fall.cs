@@ -2,10 +2,9 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>A fall is spoken of over the run it was read over.</summary>
+/// <summary>A fall is spoken of in the form it was read.</summary>
 internal static class Fall
 {
-    /// <summary>Null where it was typed as a slope.</summary>
-    public static (Rational Run, Unit Unit)? RunOf(Fact fact) =>
-        fact.Counted?.Value is ReadingValue.OfFall { Unit.Measure: Measure.Length } fall ? (fall.Run, fall.Unit) : null;
+    /// <summary>Null for any other reading, and for one that was worked out.</summary>
+    public static ReadingValue.OfFall? Of(Fact? fact) => fact?.Counted?.Value as ReadingValue.OfFall;
 }

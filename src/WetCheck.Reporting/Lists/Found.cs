@@ -9,25 +9,18 @@ internal static class Found
         ? Of(reading.Value, fact.Kind, telling)
         : OfDerived(fact, telling);
 
-    public static string Of(ReadingValue value, ReadingKind kind, Telling telling)
+    public static string Of(ReadingValue value, ReadingKind kind, Telling telling) => value switch
     {
-        var phrases = telling.Phrases;
-        return value switch
-        {
-            ReadingValue.OfChoice choice => Choice(choice.Key, kind, phrases),
-            ReadingValue.OfAmount { Amount: var amount, Unit: var unit } number => kind.Is == Form.Height
-                ? Height(amount, unit, number.Datum ?? kind.From, telling)
-                : Stretch(amount, unit, phrases),
-            ReadingValue.OfFall { Unit.Measure: Measure.Slope } fall => Figures.Of(fall.Rise / fall.Run, fall.Unit),
-            ReadingValue.OfFall fall => Figures.Fall(fall.Rise, fall.Run, fall.Unit),
-            ReadingValue.OfSize size => phrases.Say(
-                SizeKey(size.Between), ("width", Figures.Of(size.Width, size.Unit)), ("depth", Figures.Of(size.Depth, size.Unit))),
-            ReadingValue.OfPoint point => phrases.Say(
-                "value.point", ("left", Figures.Of(point.FromLeft, point.Unit)), ("entry", Figures.Of(point.FromEntry, point.Unit))),
-            ReadingValue.OfNone => phrases["value.none"],
-            _ => phrases["value.hidden"],
-        };
-    }
+        ReadingValue.OfChoice choice => Choice(choice.Key, kind, telling.Phrases),
+        ReadingValue.OfAmount height when kind.Is == Form.Height => Height(height.Amount, height.Unit, height.Datum ?? kind.From, telling),
+        ReadingValue.OfAmount amount => Stretch(amount.Amount, amount.Unit, telling),
+        ReadingValue.OfFall fall => telling.Show.Fall(fall),
+        ReadingValue.OfSize size => Size(size, telling),
+        ReadingValue.OfPoint point => telling.Phrases.Say(
+            "value.point", ("left", telling.Show.Of(point.FromLeft, point.Unit)), ("entry", telling.Show.Of(point.FromEntry, point.Unit))),
+        ReadingValue.OfNone => telling.Phrases["value.none"],
+        _ => telling.Phrases["value.hidden"],
+    };
 
     public static string Choice(string key, ReadingKind kind, Phrases phrases) =>
         kind.Choices.FirstOrDefault(choice => choice.Key == key) is { } choice ? phrases.Of(choice.Say) : key;
@@ -36,42 +29,32 @@ internal static class Found
     public static string Height(Interval amount, Unit unit, string? datum, Telling telling)
     {
         var level = datum is null ? "" : telling.Datum(datum);
-        if (amount is { IsPoint: true, Lo: { Sign: 0 } })
+        if (amount is { IsPoint: true, Lo: { } up })
         {
-            return telling.Phrases.Say("height.level", ("datum", level));
+            return telling.Show.Height(up, unit, level);
         }
 
         var below = amount.Hi is { Sign: < 0 } || amount is { Hi.Sign: 0, Lo: null or { Sign: < 0 } };
-        return telling.Phrases.Say(
-            below ? "height.below" : "height.above",
-            ("amount", Stretch(below ? -amount : amount, unit, telling.Phrases)),
-            ("datum", level));
+        return amount is { Lo: null, Hi.Sign: 0 } ? telling.Phrases.Say("height.below-level", ("datum", level))
+            : amount is { Hi: null, Lo.Sign: 0 } ? telling.Phrases.Say("height.above-level", ("datum", level))
+            : telling.Phrases.Say(
+                below ? "height.below" : "height.above",
+                ("amount", Stretch(below ? -amount : amount, unit, telling)),
+                ("datum", level));
     }
 
     /// <summary>A number, or bounds of one.</summary>
-    public static string Stretch(Interval amount, Unit unit, Phrases phrases) => amount switch
+    public static string Stretch(Interval amount, Unit unit, Telling telling)
     {
-        { IsPoint: true, Lo: { } value } => Figures.Of(value, unit),
-        { Lo: { } lo, Hi: { } hi } => phrases.Say("bound.between", ("from", Figures.Of(lo, unit)), ("to", Figures.Of(hi, unit))),
-        { Lo: { } lo } => phrases.Say(amount.LoOpen ? "bound.over" : "bound.least", ("amount", Figures.Of(lo, unit))),
-        { Hi: { } hi } => phrases.Say(amount.HiOpen ? "bound.under" : "bound.most", ("amount", Figures.Of(hi, unit))),
-        _ => phrases["value.nothing"],
-    };
-
-    /// <summary>A number worked out from others bears its name, and what it was worked out from.</summary>
-    private static string OfDerived(Fact fact, Telling telling)
-    {
-        var known = fact.OnPaper is Known.Nothing ? fact.Now : fact.OnPaper;
-        var value = known switch
+        var (phrases, show) = (telling.Phrases, telling.Show);
+        return amount switch
         {
-            Known.OneOf one => Choice(one.Choice, fact.Kind, telling.Phrases),
-            Known.Number { Datum: { } datum } height => Height(height.Spread.AsRead, UnitOf(fact, telling), datum, telling),
-            Known.Number number => $"{fact.Kind.Name} {Stretch(number.Spread.AsRead, UnitOf(fact, telling), telling.Phrases)}",
-            Known.Absent => telling.Phrases["value.none"],
-            _ => telling.Phrases["value.nothing"],
+            { IsPoint: true, Lo: { } value } => show.Of(value, unit),
+            { Lo: { } lo, Hi: { } hi } => phrases.Say("bound.between", ("from", show.Of(lo, unit)), ("to", show.Of(hi, unit))),
+            { Lo: { } lo } => phrases.Say(amount.LoOpen ? "bound.over" : "bound.least", ("amount", show.Of(lo, unit))),
+            { Hi: { } hi } => phrases.Say(amount.HiOpen ? "bound.under" : "bound.most", ("amount", show.Of(hi, unit))),
+            _ => phrases["value.nothing"],
         };
-        var read = fact.From.Where(from => from.Counted is not null).ToList();
-        return read.Count == 1 ? $"{value} ({Of(read[0], telling)})" : value;
     }
 
     /// <summary>The unit it was typed in; of a derived number that of what it was worked out from.</summary>
@@ -91,11 +74,36 @@ internal static class Found
             .FirstOrDefault(unit => unit?.Measure == measure) ?? telling.UnitOf(measure);
     }
 
-    private static string SizeKey(Between between) => between switch
+    /// <summary>A number worked out from others bears its name, and what it was worked out from.</summary>
+    private static string OfDerived(Fact fact, Telling telling)
     {
-        Between.Finished => "size.finished",
-        Between.ToStuds => "size.to-studs",
-        Between.Overall => "size.overall",
-        _ => "size.not-said",
-    };
+        var known = fact.OnPaper is Known.Nothing ? fact.Now : fact.OnPaper;
+        var value = known switch
+        {
+            Known.OneOf one => Choice(one.Choice, fact.Kind, telling.Phrases),
+            Known.Number { Datum: { } datum } height => Height(height.Spread.AsRead, UnitOf(fact, telling), datum, telling),
+            Known.Number number => $"{Naming.Reading(fact.Kind)} {Stretch(number.Spread.AsRead, UnitOf(fact, telling), telling)}",
+            Known.Absent => telling.Phrases["value.none"],
+            _ => telling.Phrases["value.nothing"],
+        };
+        var read = fact.From.Where(from => from.Counted is not null).ToList();
+        return read.Count == 1 ? $"{value} ({Of(read[0], telling)})" : value;
+    }
+
+    private static string Size(ReadingValue.OfSize size, Telling telling)
+    {
+        var said = telling.Phrases.Say(
+            size.Between switch
+            {
+                Between.Finished => "size.finished",
+                Between.ToStuds => "size.to-studs",
+                Between.Overall => "size.overall",
+                _ => "size.not-said",
+            },
+            ("width", telling.Show.Of(size.Width, size.Unit)),
+            ("depth", telling.Show.Of(size.Depth, size.Unit)));
+        return size.Floor is { } floor
+            ? telling.Phrases.Say("size.floor", ("size", said), ("floor", telling.Show.Of(floor, telling.UnitOf(Measure.Area))))
+            : said;
+    }
 }

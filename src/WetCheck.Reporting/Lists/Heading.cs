@@ -43,7 +43,12 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
             }
             else if (asked.Contains(discipline.Name))
             {
-                var tried = discipline.Families.Where(family => telling.Job.Metric is not { } metric || family.Metric == metric).Select(family => family.Name);
+                var tried = discipline.Families.Where(family => telling.Job.Metric switch
+                {
+                    true => family.TriedInMillimetres,
+                    false => family.TriedInInches,
+                    _ => true,
+                }).Select(family => family.Name);
                 yield return telling.Phrases.Say("head.tried", ("discipline", name), ("codes", string.Join(", ", tried)));
             }
         }

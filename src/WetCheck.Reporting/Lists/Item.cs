@@ -11,6 +11,7 @@ namespace WetCheck.Reporting;
 /// <param name="Planned">What was found is a plan.</param>
 /// <param name="Counted">What else went into it: "cap adds 1" planned".</param>
 /// <param name="Should">On the same tape.</param>
+/// <param name="Tape">The limit in the datum and the units that were read, where the rule's are others; else empty.</param>
 /// <param name="Do">The fix.</param>
 /// <param name="Before">A sentence.</param>
 /// <param name="Also">Numbers of rules that yield to this one here.</param>
@@ -27,8 +28,10 @@ public sealed record Item(
     bool Planned,
     string Counted,
     string Should,
+    string Tape,
     string Short,
     bool IsOver,
+    string Why,
     string Do,
     string Before,
     string Says,

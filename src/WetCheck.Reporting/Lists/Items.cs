@@ -27,8 +27,10 @@ internal static class Items
             fact is { IsPlanned: true } && entry.Paper != Paper.None,
             Counted(evidence.Test, telling),
             evidence.Test is null ? "" : Limit.Should(evidence.Test, telling),
+            evidence.Test is null ? "" : OnTape.Of(evidence.Test, telling),
             evidence.Test is null ? "" : Short.By(evidence.Test, telling),
             isOver,
+            filled.Why,
             filled.Fix,
             Before.When(entry.Rule, fact, evidence.Test?.Of ?? worst.Part, telling),
             Says.Line(Says.Of(entry.Rule, evidence.Side, telling), phrases, most: 2),
@@ -76,7 +78,7 @@ internal static class Items
 
     /// <summary>Of a height only the number: its datum is in the reading's name.</summary>
     private static string Amount(Fact fact, Telling telling) => fact.Counted?.Value is ReadingValue.OfAmount amount
-        ? Found.Stretch(amount.Amount, amount.Unit, telling.Phrases)
+        ? Found.Stretch(amount.Amount, amount.Unit, telling)
         : Found.Of(fact, telling);
 
     private static Mark MarkOf(Entry entry) => entry.Result switch

@@ -2,118 +2,81 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>What a reading was held against: as the rule has it, and on the tape that was asked.</summary>
+/// <summary>What a reading was held against, as the rule has it.</summary>
 internal static class Limit
 {
     /// <summary>"2" or more above the finished curb: 3" on your tape".</summary>
     public static string Should(Measured test, Telling telling)
     {
         var own = Own(test, telling);
-        return test is { Condition: Condition.Compare { By: var by }, Fact: { } fact } && OnTape(test, by, fact, telling) is { Length: > 0 } tape
+        return OnTape.Of(test, telling) is { Length: > 0 } tape
             ? telling.Phrases.Say("limit.tape", ("limit", own), ("tape", tape))
             : own;
     }
 
-    /// <summary>For the slot <c>{limit}</c>: no operator, a height from the datum that was asked, a slope over the run that was read.</summary>
-    public static string Plain(Measured test, Telling telling)
-    {
-        if (test.Condition is not Condition.Compare { By: var by })
-        {
-            return Choices(test, telling);
-        }
-
-        if (test.Fact is { Kind.Is: Form.Fall } fall && Bound(test, by) is { } slope)
-        {
-            return Fall.RunOf(fall) is var (run, unit) ? Figures.Fall(slope * run, run, unit) : Figures.Of(slope, Unit(test, telling));
-        }
-
-        if (test.Fact is { Kind.Is: Form.Height } height && Bound(test, by) is { } level)
-        {
-            return Found.Height(Interval.At(level), Found.UnitOf(height, telling), DatumOf(height), telling);
-        }
-
-        return test.Limit is { } limit ? Figures.Of(limit)
-            : Bound(test, by) is { } bound ? Figures.Of(bound, Unit(test, telling))
-            : telling.Phrases["slot.limit"];
-    }
-
-    /// <summary>As the rule has it: "2" or more above the finished curb".</summary>
+    /// <summary>"2" or more above the finished curb"; a fall over the run that was read; "folded or pieced".</summary>
     public static string Own(Measured test, Telling telling)
     {
+        var (phrases, show) = (telling.Phrases, telling.Show);
         if (test.Condition is not Condition.Compare compare)
         {
             return Choices(test, telling);
         }
 
-        var phrases = telling.Phrases;
-        if (test.Fact is { Kind.Is: Form.Fall } fact && Bound(test, compare.By) is { } slope && Fall.RunOf(fact) is var (run, unit))
+        if (Fall.Of(test.Fact) is { } fall && OnTape.Bound(test) is { } slope)
         {
-            return phrases.Say(
-                "limit.fall",
-                ("limit", phrases.Say(Key(compare.By), ("limit", Figures.Of(slope * run, unit)))),
-                ("run", Figures.Of(run, unit)),
-                ("slope", Figures.Of(test.Limit ?? new Quantity(Measure.Slope, slope, telling.UnitOf(Measure.Slope)))));
+            var limit = show.FallLimit(slope, fall, compare.By);
+            return fall.ByRatio || fall.Unit == Unit.InchPerFoot || test.Limit is null
+                ? limit
+                : phrases.Say("limit.fall", ("limit", limit), ("slope", show.Of(test.Limit.Value)));
         }
 
-        if (test is { Limit: { } limit, LimitDatum: { } datum })
+        if (test.Limit is { } held)
         {
-            return Height(compare.By, limit.Value, limit.Typed, telling.Datum(datum), phrases);
+            return test.LimitDatum is { } datum
+                ? Height(compare.By, held, telling.Datum(datum), phrases)
+                : show.Limit(held.Value, held.Typed, compare.By);
         }
 
-        if (test.Limit is { } amount)
-        {
-            return phrases.Say(Key(compare.By), ("limit", Figures.Of(amount)));
-        }
-
-        var bound = Bound(test, compare.By) is { } value ? Figures.Of(value, Unit(test, telling)) : phrases["value.nothing"];
-        var said = phrases.Say(Key(compare.By), ("limit", bound));
+        var bound = OnTape.Bound(test) is { } value ? show.Limit(value, OnTape.UnitOf(test, telling), compare.By) : phrases["value.nothing"];
         return compare.To is Operand.Of { Path: var path }
-            ? phrases.Say("limit.as", ("limit", said), ("reading", Naming.Reading(path.Reading)))
-            : said;
+            ? phrases.Say("limit.as", ("limit", bound), ("reading", Naming.Reading(path.Reading)))
+            : bound;
     }
 
-    /// <summary>A rule's limit, without a job: "2" or more above the finished curb".</summary>
-    public static string Height(Comparison by, Rational value, Unit unit, string datum, Phrases phrases)
+    /// <summary>For the slot <c>{limit}</c>: no operator, a height from the datum that was asked, a slope over the run that was read.</summary>
+    public static string Plain(Measured test, Telling telling)
     {
-        var form = value.Sign switch { 0 => "-level", < 0 => "-depth", _ => "-height" };
-        return phrases.Say(Key(by) + form, ("limit", Figures.Of(value.Abs, unit)), ("datum", datum));
+        var show = telling.Show;
+        if (test.Condition is not Condition.Compare { By: var by })
+        {
+            return Choices(test, telling);
+        }
+
+        var rounding = Marks.For(by);
+        return OnTape.Bound(test) is not { } bound ? test.Limit is { } limit ? show.Of(limit) : telling.Phrases["slot.limit"]
+            : Fall.Of(test.Fact) is { ByRatio: false, Unit.Measure: Measure.Length } fall ? show.Of(bound * fall.Run, fall.Unit, rounding)
+            : test.Fact is { Kind.Is: Form.Height } height ? show.Height(bound, OnTape.UnitOf(test, telling), telling.Datum(OnTape.DatumOf(height) ?? ""))
+            : test.Limit is { } amount ? show.Of(amount)
+            : show.Of(bound, OnTape.UnitOf(test, telling), rounding);
     }
 
-    public static string Key(Comparison by) => by switch
+    /// <summary>"2" or more above the finished curb"; "above the level to which water can stand".</summary>
+    public static string Height(Comparison by, Quantity limit, string datum, Phrases phrases)
+    {
+        var form = limit.Value.Sign switch { 0 => "-level", < 0 => "-depth", _ => "-height" };
+        return phrases.Say(Key(by) + form, ("limit", phrases.Show.Of(limit.Value.Abs, limit.Typed)), ("datum", datum));
+    }
+
+    public static string Bounded(Comparison by, string limit, Phrases phrases) => phrases.Say(Key(by), ("limit", limit));
+
+    private static string Key(Comparison by) => by switch
     {
         Comparison.AtLeast => "limit.at-least",
         Comparison.AtMost => "limit.at-most",
         Comparison.Over => "limit.over",
         _ => "limit.under",
     };
-
-    /// <summary>Empty where the rule's limit already stands in the datum and the units of the tape.</summary>
-    private static string OnTape(Measured test, Comparison by, Fact fact, Telling telling)
-    {
-        var unit = Found.UnitOf(fact, telling);
-        var sameDatum = test.LimitDatum is null || test.LimitDatum == DatumOf(fact);
-        var sameUnits = test.Limit is not { Measure: Measure.Length } limit || limit.Typed.IsMetric == unit.IsMetric;
-        if (fact.Kind.Is == Form.Fall || (sameDatum && sameUnits) || Bound(test, by) is not { } bound)
-        {
-            return "";
-        }
-
-        var amount = Figures.Of(bound.Abs, unit);
-        var tape = fact.Kind.Is != Form.Height || (bound.Sign > 0 && test.LimitSpread.AsRead.IsPoint) ? amount
-            : telling.Phrases.Say(bound.Sign < 0 ? "limit.tape-below" : "limit.tape-above", ("limit", amount));
-        return test.LimitSpread.AsRead.IsPoint ? tape
-            : telling.Phrases.Say(by is Comparison.AtLeast or Comparison.Over ? "limit.tape-at-least" : "limit.tape-at-most", ("limit", tape));
-    }
-
-    /// <summary>The end of the limit's stretch that a failing reading misses whatever the limit turns out to be.</summary>
-    private static Rational? Bound(Measured test, Comparison by) =>
-        by is Comparison.AtLeast or Comparison.Over ? test.LimitSpread.AsRead.Lo : test.LimitSpread.AsRead.Hi;
-
-    private static string? DatumOf(Fact fact) => fact.Counted?.Value is ReadingValue.OfAmount { Datum: { } typed } ? typed
-        : fact.OnPaper is Known.Number { Datum: { } known } ? known
-        : fact.Kind.From;
-
-    private static Unit Unit(Measured test, Telling telling) => test.Fact is { } fact ? Found.UnitOf(fact, telling) : telling.UnitOf(Measure.Length);
 
     private static string Choices(Measured test, Telling telling) => test.Condition is Condition.Is choice
         ? telling.Phrases.List([.. choice.OneOf.Select(key => Found.Choice(key, choice.Path.Reading, telling.Phrases))], "say.or")

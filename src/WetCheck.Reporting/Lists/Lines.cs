@@ -26,12 +26,12 @@ internal static class Lines
     /// <summary>"curb, cap adds: 1-1/8" or less".</summary>
     public static string Bound(Hold hold, Telling telling)
     {
-        var part = telling.Walk.Job.Parts.FirstOrDefault(p => p.Part.Id == hold.Fact.Id.Part)?.Part;
+        var part = telling.PartOf(hold.Fact.Id);
         return telling.Phrases.Say(
             "hold.bound",
             ("part", part is null ? hold.Fact.Id.Part : Naming.Part(part, telling.Phrases)),
             ("reading", Naming.Reading(hold.Fact.Kind)),
-            ("bound", telling.Phrases.Say(Limit.Key(hold.By), ("limit", Figures.Of(hold.Bound, Found.UnitOf(hold.Fact, telling))))));
+            ("bound", telling.Show.Limit(hold.Bound, Found.UnitOf(hold.Fact, telling), hold.By)));
     }
 
     private static string Hidden(Check check, Telling telling)
@@ -41,7 +41,7 @@ internal static class Lines
         var proof = hang?.Fact is { } fact ? telling.Phrases.Of(fact.Kind.Proof) : "";
         return telling.Phrases.Say(
             hang?.Near == true ? "hidden.near" : "hidden.nobody",
-            ("part", Sentence.Capital(Naming.Part(hang?.Part ?? check.Part, telling.Phrases))),
+            ("part", Sentence.Capital(Naming.Part((hang is null ? null : telling.PartOf(hang.Id)) ?? check.Part, telling.Phrases))),
             ("proof", proof.Length > 0 ? proof : telling.Phrases["hidden.proof"]));
     }
 }

@@ -7,6 +7,9 @@ namespace WetCheck.Reporting;
 /// <param name="Looks">All that are owed, most pressing first.</param>
 /// <param name="Cover">"before the boards": what hides the first look; may be empty.</param>
 /// <param name="Rest">OK, later and not on this job, for those who ask for all.</param>
+/// <param name="Ready">The verdict in one sentence.</param>
+/// <param name="Verdict">The same with what is to be fixed, in a few lines.</param>
+/// <param name="Unread">What of the file could not be read.</param>
 /// <param name="Closing">The same in every output.</param>
 /// <param name="Command">What the command line takes for this job.</param>
 public sealed record Listing(
@@ -21,7 +24,9 @@ public sealed record Listing(
     IReadOnlyList<Group> Rest,
     Tally Tally,
     string Counts,
+    string Ready,
     IReadOnlyList<string> Verdict,
+    IReadOnlyList<string> Unread,
     string Closing,
     string Command,
     Phrases Phrases)
@@ -46,7 +51,9 @@ public sealed record Listing(
             [.. RestOf(telling)],
             tally,
             tally.Line(telling.Phrases),
+            VerdictLines.Ready(telling),
             VerdictLines.Of(telling),
+            [.. VerdictLines.Unread(telling)],
             telling.Phrases["close.record"],
             Naming.Job(walk.Job),
             telling.Phrases);

@@ -13,26 +13,10 @@ internal static class Short
             return "";
         }
 
-        var most = test.Slack.AsRead.Lo;
-        if (fact.Kind.Is == Form.Fall)
-        {
-            return Fall.RunOf(fact) is var (run, unit) ? Figures.Of(-least * run, unit) : Figures.Of(-least, Found.UnitOf(fact, telling));
-        }
-
-        return most == least
-            ? Figures.Of(-least, Scaled(fact, telling))
-            : telling.Phrases.Say("bound.least", ("amount", Figures.Of(-least, Scaled(fact, telling))));
+        var lacks = Fall.Of(fact) is { } fall ? telling.Show.FallShort(-least, fall) : telling.Show.Short(-least, Found.UnitOf(fact, telling));
+        return test.Slack.AsRead.IsPoint ? lacks : telling.Phrases.Say("bound.least", ("amount", lacks));
     }
 
     /// <summary>True where the limit is a greatest value: what is found lies over it.</summary>
     public static bool IsOver(Measured test) => test.Condition is Condition.Compare { By: Comparison.AtMost or Comparison.Under };
-
-    public static bool IsOnTheLimit(Measured test) => test is { Answer: Tri.No, Slack.AsRead: { IsPoint: true, Lo: { Sign: 0 } } };
-
-    /// <summary>A difference has no zero: in degrees Celsius it is a count of degrees.</summary>
-    private static Unit Scaled(Fact fact, Telling telling)
-    {
-        var unit = Found.UnitOf(fact, telling);
-        return unit == Unit.Celsius ? unit with { Shift = 0 } : unit;
-    }
 }

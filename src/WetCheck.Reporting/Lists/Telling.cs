@@ -7,6 +7,8 @@ internal sealed record Telling(Walk Walk, Phrases Phrases)
 {
     public Job Job => Walk.Job;
 
+    public Show Show => Phrases.Show;
+
     public RuleTexts Texts(Rule rule) => rule.In(Phrases.Language);
 
     /// <summary>The unit a number is shown in where nobody typed one.</summary>
@@ -26,6 +28,8 @@ internal sealed record Telling(Walk Walk, Phrases Phrases)
         (Measure.Percent, _) => Unit.Percent,
         _ => Unit.Each,
     };
+
+    public Part? PartOf(FactId id) => Job.Parts.FirstOrDefault(part => part.Part.Id == id.Part)?.Part;
 
     public string Datum(string name) => Walk.Book.Vocabulary.Datum(name) is { } datum ? Phrases.Of(datum.Say) : name;
 }

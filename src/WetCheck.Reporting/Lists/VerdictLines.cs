@@ -8,21 +8,23 @@ internal static class VerdictLines
 {
     public static IReadOnlyList<string> Of(Telling telling)
     {
-        var walk = telling.Walk;
-        var lines = walk.Verdict switch
-        {
-            Verdict.NotReady => NotReady(telling),
-            Verdict.Unfinished => [telling.Phrases["verdict.unfinished"]],
-            _ => [telling.Phrases["verdict.nothing-owed"]],
-        };
-        return [.. lines, .. Unread(telling)];
+        var ready = Ready(telling);
+        return telling.Walk.Verdict == Verdict.NotReady ? [.. NotReady(telling, ready)] : [ready];
     }
 
-    private static IEnumerable<string> NotReady(Telling telling)
+    /// <summary>"NOT READY for the flood test."</summary>
+    public static string Ready(Telling telling) => telling.Walk.Verdict switch
+    {
+        Verdict.NotReady => telling.Phrases.Say("verdict.not-ready", ("next", Next(telling))),
+        Verdict.Unfinished => telling.Phrases["verdict.unfinished"],
+        _ => telling.Phrases["verdict.nothing-owed"],
+    };
+
+    private static IEnumerable<string> NotReady(Telling telling, string ready)
     {
         var phrases = telling.Phrases;
         var all = telling.Walk.ToFix.ToList();
-        yield return phrases.Say("verdict.not-ready", ("next", Next(telling)), ("count", all.Count.ToString(CultureInfo.InvariantCulture)));
+        yield return $"{ready} {phrases.Count("verdict.to-fix", all.Count)}";
         yield return string.Join(", ", all.GroupBy(entry => entry.Severity).OrderBy(group => group.Key).Select(group => group.Key == Severity.Stop
             ? phrases.Say("verdict.stops", ("count", Severities(group)), ("numbers", Numbers.Few(NumbersOf(group), phrases)))
             : Severities(group))) + ".";
@@ -39,11 +41,11 @@ internal static class VerdictLines
         string Severities(IGrouping<Severity, Entry> group) => phrases.Count("count." + Keys.Of(group.Key), group.Count());
     }
 
-    public static string Next(Telling telling) =>
+    private static string Next(Telling telling) =>
         (telling.Job.Stage is { } stage ? telling.Phrases.Find("next." + stage) : null) ?? telling.Phrases["next.cover"];
 
     /// <summary>Values that could not be read, by their lines.</summary>
-    private static IEnumerable<string> Unread(Telling telling)
+    public static IEnumerable<string> Unread(Telling telling)
     {
         var lines = telling.Walk.Problems.Where(problem => problem.Effect == Effect.Blank).Select(problem => problem.At.Line).Distinct().Order().ToList();
         if (lines.Count > 0)

@@ -55,7 +55,7 @@ public static class ScreenText
     private static IEnumerable<string> End(Listing list) =>
     [
         .. Column.Wrap(list.Counts),
-        .. list.Verdict.SelectMany(line => Column.Wrap(line)),
+        .. list.Verdict.Concat(list.Unread).SelectMany(line => Column.Wrap(line)),
         .. Column.Wrap(list.Closing),
         list.Phrases.Say("close.look", ("command", $"wetcheck look {list.Command}")),
         list.Phrases.Say("close.print", ("command", $"wetcheck punch {list.Command} -o {Naming.Page(list.Command)}")),

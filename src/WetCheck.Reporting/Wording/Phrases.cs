@@ -11,6 +11,8 @@ public sealed class Phrases(RuleBook book, string language)
 
     public string Language { get; } = language;
 
+    public Show Show { get; } = new(language);
+
     /// <param name="key">Section and key of <c>rules/words</c>: <c>say.found</c>.</param>
     /// <exception cref="KeyNotFoundException">Neither the language nor English has it.</exception>
     public string this[string key] => Find(key) ?? throw new KeyNotFoundException($"rules/words has no \"{key}\".");

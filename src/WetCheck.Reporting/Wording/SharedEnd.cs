@@ -12,9 +12,23 @@ internal static class SharedEnd
             return string.Concat(all);
         }
 
-        var ends = all.Select(finding => finding.IndexOf(' ', StringComparison.Ordinal) is var space and >= 0 ? finding[space..] : "").ToList();
-        return ends[0].Length > 0 && ends.All(end => end == ends[0])
-            ? phrases.List([.. all.Select(finding => finding[..^ends[0].Length])]) + ends[0]
+        var end = all[0][AfterFigure(all[0])..];
+        return end.Length > 0 && all.All(finding => finding[AfterFigure(finding)..] == end)
+            ? phrases.List([.. all.Select(finding => finding[..^end.Length])]) + end
             : phrases.List(all);
+    }
+
+    /// <summary>A blank after a digit is inside a figure: <c>3'-6 1/2" above</c>, <c>50 mm above</c>.</summary>
+    private static int AfterFigure(string finding)
+    {
+        for (var i = 1; i < finding.Length; i++)
+        {
+            if (finding[i] == ' ' && !char.IsAsciiDigit(finding[i - 1]))
+            {
+                return i;
+            }
+        }
+
+        return finding.Length;
     }
 }

@@ -1,0 +1,68 @@
+using System.Globalization;
+using Scriban.Runtime;
+
+namespace WetCheck.Reporting;
+
+/// <summary>A list that fits a message: the verdict in 160 characters, an entry in 100, what is left out counted.</summary>
+internal static class Message
+{
+    public const int Verdict = 160;
+    public const int Entry = 100;
+    private const int EntriesAtMost = 20;
+
+    public static ScriptObject Model(Listing list)
+    {
+        var items = list.Groups.SelectMany(group => group.Items).ToList();
+        var left = items.Count - EntriesAtMost;
+        return PageModel.Object(
+            ("verdict", VerdictLine(list)),
+            ("items", PageModel.Array(items.Take(EntriesAtMost).Select(item => Line(item, list.Phrases)))),
+            ("more", left > 0 ? Sentence.Closed(list.Phrases.Count("say.more", left)) : ""),
+            ("counts", list.Counts),
+            ("unread", PageModel.Array(list.Unread)),
+            ("cautions", PageModel.Array(list.Cautions.Select(line => $"{line.Number} {line.Text}"))),
+            ("codes", PageModel.Array(list.Heading.Codes.Select(Sentence.Capital))),
+            ("warnings", PageModel.Array(list.Heading.Warnings)),
+            ("book", list.Heading.Book),
+            ("when", list.Heading.When),
+            ("closing", list.Closing));
+    }
+
+    /// <summary>"Larkspur: NOT READY for the flood test. 2 Stop, 6 more, 2 on paper."</summary>
+    private static string VerdictLine(Listing list)
+    {
+        var tally = list.Tally;
+        var stops = list.Groups.Where(group => group.Key == "stop").Sum(group => group.Items.Count);
+        var counts = new[] { ("message.stop", stops), (stops > 0 ? "message.more" : "message.to-fix", tally.Corrections - stops), ("message.on-paper", tally.OnPaper) }
+            .Where(count => count.Item2 > 0)
+            .Select(count => list.Phrases.Count(count.Item1, count.Item2));
+        var verdict = list.Phrases.Say("message.verdict", ("job", ""), ("verdict", Sentence.Joined(
+            list.Ready,
+            tally.Corrections == 0 ? "" : string.Join(", ", counts) + ".")));
+        var room = Verdict - verdict.Length;
+        var job = list.Heading.Job.Length <= room ? list.Heading.Job : list.Heading.Job[..Math.Max(0, room - 3)] + "...";
+        return job + verdict;
+    }
+
+    /// <summary>Says all it can in one line.</summary>
+    private static string Line(Item item, Phrases phrases)
+    {
+        var mark = item.Mark == Mark.Stop ? " " + phrases["severity.stop"].ToUpperInvariant()
+            : item.Mark == Mark.ReadAgain ? " " + phrases["result.read-again"].ToUpper(CultureInfo.InvariantCulture)
+            : item.OnPaper ? " " + phrases["result.on-paper"] : "";
+        var title = $"{item.Number}{mark} {item.Place}: {item.What}.";
+        var found = item.Found.Length == 0 ? "" : Sentence.Closed(Sentence.Capital(item.Found));
+        var should = item.Should.Length == 0 ? "" : phrases.Say("message.needs", ("limit", item.Tape.Length > 0 ? item.Tape : item.Should));
+        var lines = new[]
+        {
+            Sentence.Joined(title, found, should, Sentence.First(item.Do), item.Before),
+            Sentence.Joined(title, found, should, Sentence.First(item.Do)),
+            Sentence.Joined(title, found, should, item.Before),
+            Sentence.Joined(title, found, should),
+            Sentence.Joined(title, should),
+            Sentence.Joined(title, item.Before),
+            title,
+        };
+        return lines.FirstOrDefault(line => line.Length <= Entry) ?? title[..(Entry - 3)] + "...";
+    }
+}

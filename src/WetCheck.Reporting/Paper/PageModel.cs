@@ -1,0 +1,111 @@
+using Scriban.Runtime;
+
+namespace WetCheck.Reporting;
+
+/// <summary>What a template sees of a list: text that is already fit for the page, never a live object.</summary>
+/// <param name="escape">Makes any text harmless on this page.</param>
+/// <param name="rich">Does the same for a rule's own text, which may hold Markdown.</param>
+internal sealed class PageModel(Listing list, Func<string, string> escape, Func<string, string> rich)
+{
+    public ScriptObject Build()
+    {
+        var (head, phrases) = (list.Heading, list.Phrases);
+        var looks = list.Looks.Take(Listing.LooksShown).ToList();
+        return Object(
+            ("language", escape(phrases.Language)),
+            ("job", escape(head.Job)),
+            ("method", escape(head.Method)),
+            ("stage", escape(head.Stage)),
+            ("codes", Texts(head.Codes.Select(Sentence.Capital))),
+            ("warnings", Texts(head.Warnings)),
+            ("book", escape(head.Book)),
+            ("when", escape(head.When)),
+            ("ready", escape(list.Ready)),
+            ("verdict", Texts(list.Verdict)),
+            ("unread", Texts(list.Unread)),
+            ("counts", escape(list.Counts)),
+            ("closing", escape(list.Closing)),
+            ("groups", Array(list.Groups.Select(Group))),
+            ("looks", Array(looks.Select(Look))),
+            ("more_looks", list.Looks.Count > looks.Count ? escape(phrases.Count("say.more", list.Looks.Count - looks.Count)) : ""),
+            ("hidden", Lines(list.Hidden)),
+            ("hold", Lines(list.Hold)),
+            ("cautions", Lines(list.Cautions)),
+            ("notes", Lines(list.Notes)),
+            ("words", Words()));
+    }
+
+    public static ScriptObject Object(params IEnumerable<(string Name, object Value)> members)
+    {
+        var made = new ScriptObject();
+        foreach (var (name, value) in members)
+        {
+            made.SetValue(name, value, readOnly: true);
+        }
+
+        made.IsReadOnly = true;
+        return made;
+    }
+
+    public static ScriptArray Array(IEnumerable<object> items) => new(items) { IsReadOnly = true };
+
+    private ScriptObject Group(Group group) => Object(
+        ("key", group.Key),
+        ("title", escape(group.Title)),
+        ("items", Array(group.Items.Select(Item))));
+
+    private ScriptObject Item(Item item) => Object(
+        ("number", escape(item.Number)),
+        ("mark", MarkKey(item.Mark)),
+        ("word", escape(Word(item))),
+        ("title", escape(EntryText.Title(item, list.Phrases))),
+        ("found_label", escape(list.Phrases[item.Planned ? "page.planned" : "page.found"])),
+        ("found", escape(item.Counted.Length == 0 ? item.Found : list.Phrases.Say("say.counts", ("found", item.Found), ("counted", item.Counted)))),
+        ("should", escape(item.Should)),
+        ("short_label", escape(list.Phrases[item.IsOver ? "page.over" : "page.short"])),
+        ("short", escape(item.Short)),
+        ("fix", rich(item.Do)),
+        ("why", rich(item.Why)),
+        ("before", escape(item.Before)),
+        ("says", escape(Sentence.Closed(item.Says))),
+        ("also", escape(item.Also.Count == 0 ? "" : Sentence.Capital(list.Phrases.Say("say.also", ("numbers", Numbers.Few(item.Also, list.Phrases)))) + ".")),
+        ("line", escape(item.Line)));
+
+    private ScriptObject Look(LookItem look) => Object(
+        ("number", escape(look.Number)),
+        ("title", escape(look.Title)),
+        ("detail", escape(look.Detail)),
+        ("ask", escape(look.Ask)),
+        ("how", escape(look.How)));
+
+    private ScriptArray Lines(IReadOnlyList<Line> lines) => Array(lines.Select(line => Object(
+        ("number", escape(line.Number)),
+        ("text", escape(line.Text)),
+        ("more", escape(line.More)))));
+
+    private ScriptArray Texts(IEnumerable<string> texts) => Array(texts.Select(object (text) => escape(text)));
+
+    /// <summary>"STOP", "CORRECTION, ON PAPER".</summary>
+    private string Word(Item item)
+    {
+        var word = item.Mark == Mark.Stop ? list.Phrases["severity.stop"] : list.Phrases["result." + Keys.Of(item.Entry.Result)];
+        return (item.OnPaper ? $"{word}, {list.Phrases["result.on-paper"]}" : word).ToUpperInvariant();
+    }
+
+    private ScriptObject Words() => Object(
+        PageWords.Select(key => (key, (object)escape(list.Phrases["page." + key.Replace('_', '-')])))
+            .Concat(GroupWords.Select(key => (key, (object)escape(list.Phrases["group." + key.Replace('_', '-')])))));
+
+    private static readonly string[] PageWords = ["title", "do", "why", "fixed", "again", "by", "page", "of", "seen_by", "date", "write_in"];
+
+    private static readonly string[] GroupWords = ["look_next", "hidden", "to_hold", "take_care", "notes"];
+
+    private static string MarkKey(Mark mark) => mark switch
+    {
+        Mark.Stop => "stop",
+        Mark.Correction => "correction",
+        Mark.ReadAgain => "again",
+        Mark.HiddenNow => "hidden",
+        _ => "check",
+    };
+}

@@ -1,0 +1,43 @@
+using BenchmarkDotNet.Attributes;
+using WetCheck.Model;
+
+namespace WetCheck.Benchmarks;
+
+/// <summary>One reading changes: a walk afresh against a walk that is kept.</summary>
+[MemoryDiagnoser]
+public class OneReading
+{
+    private ReadyBook _book = null!;
+    private Model.Job _job = null!;
+    private Model.Job _changed = null!;
+    private KeptWalk _kept = null!;
+    private bool _isChanged;
+
+    [Params(0, 1000)]
+    public int MoreNails { get; set; }
+
+    [GlobalSetup]
+    public void Open()
+    {
+        _book = Bench.Book();
+        _job = Bench.Juniper(MoreNails, liner: "2-1/2", _book.Book.Vocabulary);
+        _changed = Bench.WithOneReading(_job, Bench.Juniper(MoreNails, liner: "4", _book.Book.Vocabulary), "liner side/right");
+        _kept = new KeptWalk(_job, _book);
+    }
+
+    [Benchmark(Baseline = true)]
+    public Walk Fresh() => Inspection.Of(Toggled(), [], _book);
+
+    [Benchmark]
+    public Walk Kept()
+    {
+        _kept.Change(Toggled());
+        return _kept.Walk([]);
+    }
+
+    /// <summary>Only the findings revised, before they are folded into a list.</summary>
+    [Benchmark]
+    public void KeptWithoutTheList() => _kept.Change(Toggled());
+
+    private Model.Job Toggled() => (_isChanged = !_isChanged) ? _changed : _job;
+}

@@ -1,0 +1,45 @@
+using WetCheck.Intake;
+using WetCheck.Model;
+
+namespace WetCheck.Tests.Conventions;
+
+/// <summary>What the documents show can be typed as it stands.</summary>
+public sealed class DocumentedYaml
+{
+    private static readonly IReadOnlyList<(string Path, string Text)> Book =
+        [.. Repository.Files.Where(file => file.StartsWith("rules/", StringComparison.Ordinal)).Select(file => (file["rules/".Length..], Repository.Read(file)))];
+
+    private static readonly Vocabulary Vocabulary = RuleBookReader.ReadVocabulary(Book).Vocabulary;
+
+    [Fact]
+    public void Every_piece_says_what_it_is() =>
+        Fence.All.Where(fence => fence.Sort is not ("job" or "rule" or "cases" or "sources")).Should().BeEmpty();
+
+    [Fact]
+    public void Every_job_is_read_without_a_question() =>
+        Fence.All.Where(fence => fence.Sort == "job")
+            .SelectMany(fence => JobReader.Read(fence.ToString(), fence.Text, Vocabulary).Problems.Select(problem => $"{problem.At}: {problem.Say}"))
+            .Should().BeEmpty();
+
+    [Fact]
+    public void Every_example_is_read_without_a_question() =>
+        Repository.In("docs/examples/", ".job.yaml")
+            .SelectMany(file => JobReader.Read(file, Repository.Read(file), Vocabulary).Problems.Select(problem => $"{problem.At}: {problem.Say}"))
+            .Should().BeEmpty();
+
+    [Fact]
+    public void The_rule_that_is_written_step_by_step_can_be_put_into_the_book_and_proved()
+    {
+        string Piece(string sort) => Fence.All.Single(fence => fence.File == "docs/writing-rules.md" && fence.Sort == sort).Text;
+
+        var files = Book.Where(file => file.Path != "sources.yaml").ToList();
+        files.Add(("sources.yaml", Repository.Read("rules/sources.yaml") + "\n" + Piece("sources")));
+        files.Add(("local/curb-width.yaml", Piece("rule")));
+        files.Add(("local/curb-width.cases.yaml", Piece("cases")));
+
+        var (book, cases, problems) = RuleBookReader.Read(files);
+        problems.Select(problem => $"{problem.At}: {problem.Say}").Should().BeEmpty();
+        var ready = new ReadyBook(book!);
+        cases.Where(one => one.Rule == "local/curb-width").Select(one => Proof.Of(one, ready)).SelectMany(proof => proof.Misses).Should().BeEmpty();
+    }
+}

@@ -1,0 +1,83 @@
+using System.Text.RegularExpressions;
+using WetCheck.Model;
+using WetCheck.Tests.Conventions;
+
+namespace WetCheck.Tests.Shows;
+
+/// <summary>The invented examples: the faulty pan raises what was planted and nothing else; a sound job raises nothing.</summary>
+public sealed partial class Examples
+{
+    public static TheoryData<string> Sound => ["juniper-made-right", "spruce", "banksia"];
+
+    [Fact]
+    public void The_faulty_pan_raises_every_planted_fault_and_no_other()
+    {
+        var walk = TheBook.Walk(TheBook.Example("juniper"));
+        walk.ToFix.Select(entry => (entry.Number, TheBook.Said(entry))).Should().BeEquivalentTo(Planted());
+    }
+
+    [Theory]
+    [MemberData(nameof(Sound))]
+    public void At_the_last_stop_every_check_is_ok_or_not_here(string name)
+    {
+        var walk = TheBook.Walk(TheBook.Example(name));
+        walk.Job.Stage.Should().Be("last");
+        walk.Checks.Where(check => check.Result is not Result.Ok and not Result.NotHere).Select(check => $"{check.Rule.Id} {check.Part} {check.Result}").Should().BeEmpty();
+        walk.Entries.Count(entry => entry.Result == Result.Ok).Should().BeGreaterThanOrEqualTo(walk.Entries.Count(entry => entry.Result == Result.NotHere));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sound))]
+    public void At_every_stop_and_as_a_plan_no_correction(string name)
+    {
+        var job = TheBook.Example(name);
+        foreach (var stop in job.Method!.Stops)
+        {
+            var text = Repository.Read($"docs/examples/{name}.job.yaml").Replace("stage: last", $"stage: {stop.Name}", StringComparison.Ordinal);
+            var walk = TheBook.Walk(text);
+            walk.ToFix.Select(entry => entry.Number).Should().BeEmpty(stop.Name);
+            var planned = walk.Job with { Parts = [.. walk.Job.Parts.Select(Planned)] };
+            TheBook.Walk(planned).ToFix.Select(entry => entry.Number).Should().BeEmpty($"as a plan, {stop.Name}");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Sound))]
+    public void A_sound_job_answers_every_question_of_its_method(string name)
+    {
+        var job = TheBook.Example(name);
+        job.Method!.Asks.Where(line => !job.Where.ContainsKey(line)).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void The_sound_bonded_room_is_never_asked_for_liner_weeps_or_slope_under_it()
+    {
+        foreach (var stop in TheBook.Example("spruce").Method!.Stops)
+        {
+            var walk = TheBook.Walk(Repository.Read("docs/examples/spruce.job.yaml").Replace("stage: last", $"stage: {stop.Name}", StringComparison.Ordinal));
+            walk.Looks.SelectMany(look => look.Parts).Select(part => part.Kind.Name).Should().NotContain(["liner", "liner side", "liner facet", "pre-slope", "seam", "fastener"]);
+            walk.Looks.Select(look => look.Reading?.Name).Should().NotContain("weeps");
+        }
+    }
+
+    [Fact]
+    public void Five_answers_give_no_correction()
+    {
+        var walk = TheBook.Walk(TheBook.Example("five-answers"));
+        walk.ToFix.Should().BeEmpty();
+        walk.Looks.Should().NotBeEmpty();
+    }
+
+    private static JobPart Planned(JobPart part) => part with
+    {
+        Readings = part.Readings.ToDictionary(pair => pair.Key, pair => (IReadOnlyList<Reading>)[.. pair.Value.Select(AsPlan)]),
+    };
+
+    private static Reading AsPlan(Reading reading) => reading.Value is ReadingValue.OfNone or ReadingValue.OfHidden ? reading : reading with { Planned = true };
+
+    private static IEnumerable<(string, string)> Planted() => PlantedLine().Matches(Repository.Read("docs/examples/juniper.planted.yaml"))
+        .Select(match => (match.Groups["number"].Value, match.Groups["result"].Value));
+
+    [GeneratedRegex("""number: "?(?<number>[\w-]+)"?, result: (?<result>[a-z -]+), line: (?<line>\d+)""")]
+    private static partial Regex PlantedLine();
+}
