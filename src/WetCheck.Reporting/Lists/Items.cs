@@ -77,7 +77,7 @@ internal static class Items
             ("value", Amount(counted.Fact, telling)))));
 
     /// <summary>Of a height only the number: its datum is in the reading's name.</summary>
-    private static string Amount(Fact fact, Telling telling) => fact.Counted?.Value is ReadingValue.OfAmount amount
+    public static string Amount(Fact fact, Telling telling) => fact.Counted?.Value is ReadingValue.OfAmount amount
         ? Found.Stretch(amount.Amount, amount.Unit, telling)
         : Found.Of(fact, telling);
 

@@ -41,6 +41,9 @@ internal static class Says
 /// <param name="SeenIn">Another family, in whose text the same value was seen.</param>
 internal sealed record Cited(SourceEntry Entry, int? Edition, string? SeenIn)
 {
+    /// <summary>With its editions, where no job states one.</summary>
+    public string Whole(Phrases phrases) => Entry is { Status: not SourceStatus.Practice, Editions.Length: > 0 } ? $"{Say(phrases)}, {Entry.Editions}" : Say(phrases);
+
     public string Say(Phrases phrases)
     {
         var doubt = Doubt(Entry.Status, phrases);

@@ -29,9 +29,7 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
             ("looks", Array(looks.Select(Look))),
             ("more_looks", list.Looks.Count > looks.Count ? escape(phrases.Count("say.more", list.Looks.Count - looks.Count)) : ""),
             ("hidden", Lines(list.Hidden)),
-            ("hold", Lines(list.Hold)),
-            ("cautions", Lines(list.Cautions)),
-            ("notes", Lines(list.Notes)),
+            ("blocks", Array(Blocks())),
             ("words", Words()));
     }
 
@@ -78,6 +76,14 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
         ("ask", escape(look.Ask)),
         ("how", escape(look.How)));
 
+    /// <summary>Lines under a heading; on paper a caution stands with its two sentences.</summary>
+    private IEnumerable<ScriptObject> Blocks() => new[]
+        {
+            ("group.to-hold", list.Hold, false), ("group.take-care", list.Cautions, true), ("group.notes", list.Notes, false),
+        }
+        .Where(block => block.Item2.Count > 0)
+        .Select(block => Object(("title", escape(list.Phrases[block.Item1])), ("lines", Lines(block.Item2)), ("whole", block.Item3)));
+
     private ScriptArray Lines(IReadOnlyList<Line> lines) => Array(lines.Select(line => Object(
         ("number", escape(line.Number)),
         ("text", escape(line.Text)),
@@ -96,9 +102,9 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
         PageWords.Select(key => (key, (object)escape(list.Phrases["page." + key.Replace('_', '-')])))
             .Concat(GroupWords.Select(key => (key, (object)escape(list.Phrases["group." + key.Replace('_', '-')])))));
 
-    private static readonly string[] PageWords = ["title", "do", "why", "fixed", "again", "by", "page", "of", "seen_by", "date", "write_in"];
+    private static readonly string[] PageWords = ["title", "should", "do", "why", "fixed", "again", "by", "page", "of", "seen_by", "date", "to_check"];
 
-    private static readonly string[] GroupWords = ["look_next", "hidden", "to_hold", "take_care", "notes"];
+    private static readonly string[] GroupWords = ["look_next", "hidden"];
 
     private static string MarkKey(Mark mark) => mark switch
     {

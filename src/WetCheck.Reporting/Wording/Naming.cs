@@ -77,7 +77,7 @@ internal static class Naming
         return (name.EndsWith(".job.yaml", StringComparison.Ordinal) ? name[..^".job.yaml".Length] : name) + ".html";
     }
 
-    private static string Digits(Rule rule) => rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    public static string Digits(Rule rule) => rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     private static string Year(int year) => year.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }
