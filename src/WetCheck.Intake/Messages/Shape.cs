@@ -68,8 +68,10 @@ internal static partial class Messages
 
     public static Message OpenBracket(char bracket) => Message.Stops("open-bracket", $"The {bracket} is not closed. Write the answer without brackets.");
 
+    public const string HashCode = "hash-starts-a-comment";
+
     public static Message HashStartsComment(string lost, string whole) => Message.Blanks(
-        "hash-starts-a-comment", $"\"{Short(lost)}\" is taken for a note, not for the answer. Put quotes around it:  \"{Short(whole)}\"  or a space behind the #.");
+        HashCode, $"\"{Short(lost)}\" is taken for a note, not for the answer. Put quotes around it:  \"{Short(whole)}\"  or a space behind the #.");
 
     private static string Spaces(int count) => count switch { 0 => "No spaces", 1 => "1 space", _ => $"{count} spaces" };
 

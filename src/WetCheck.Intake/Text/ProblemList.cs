@@ -16,6 +16,9 @@ internal sealed class ProblemList
 
     public bool Any => _all.Count > 0;
 
+    /// <summary>Part of the answer on this line went into a comment, so that what is left of it says little.</summary>
+    public bool IsLost(At at) => _all.Exists(problem => problem.At.File == at.File && problem.At.Line == at.Line && problem.Code == Messages.HashCode);
+
     public void Open(SourceText source) => _sources[source.File] = source;
 
     /// <summary>A line whose shape is broken gets one message: what else it says can't be told.</summary>

@@ -16,6 +16,7 @@ internal static class Document
             return null;
         }
 
+        HashScan.Run(source, problems);
         var text = Characters.Plain(source, problems);
         try
         {

@@ -1,0 +1,88 @@
+namespace WetCheck.Intake;
+
+/// <summary>Reads the lines of one section into the draft.</summary>
+internal sealed class SectionReader(JobLayout layout, Draft draft, AnswerReader answers, LineReader lines, ProblemList problems)
+{
+    public void Read(Section section, Entry entry)
+    {
+        draft.Where[section.Name] = entry.Key.At;
+        switch (entry.Value)
+        {
+            case MapNode map when section.Lines.Count > 0 && !(section.Part?.Main is not null && IsAnswer(section, map)):
+                Lines(section, map);
+                break;
+            case ListNode or MapNode when section.List is null && section.Part?.Main is null && IsHeading(section) is false:
+                problems.Add(entry.Value.At, Messages.OneAnswerHere(section.Name));
+                break;
+            default:
+                Bare(section, entry);
+                break;
+        }
+    }
+
+    /// <summary>An answer on the line of the section itself.</summary>
+    private void Bare(Section section, Entry entry)
+    {
+        foreach (var answer in answers.Read(entry.Value))
+        {
+            var piece = Piece.Of(answer);
+            if (section.List is { } list)
+            {
+                lines.Members(list, null, answer, entry.Key.At);
+            }
+            else if (section.Part is { } part)
+            {
+                lines.WholePart(part, piece, section, entry.Key.At);
+            }
+            else
+            {
+                lines.AllKinds([.. section.Lines.OfType<Line.OfPlace>().Select(line => line.Kind).Distinct()], answer, section.Name, entry.Key.At);
+            }
+        }
+    }
+
+    private void Lines(Section section, MapNode map)
+    {
+        var found = new Dictionary<Line, Entry>(ReferenceEqualityComparer.Instance);
+        var twice = new HashSet<Line>(ReferenceEqualityComparer.Instance);
+        foreach (var entry in map.Entries)
+        {
+            if (section.Find(entry.Key.Text, layout.Vocabulary) is not { } line)
+            {
+                problems.Add(entry.Key.At, Stray(section, entry.Key.Text));
+            }
+            else if (!found.TryAdd(line, entry))
+            {
+                problems.Add(entry.Key.At, Messages.Twice(entry.Key.Text, found[line].Key.At.Line));
+                twice.Add(line);
+            }
+        }
+
+        foreach (var (line, entry) in found)
+        {
+            draft.Where[section.PathOf(line)] = entry.Key.At;
+            if (entry.Value is MapNode inner && !AnswerReader.IsLongForm(inner) && inner.Entries is [var first, ..] && section.Find(first.Key.Text, layout.Vocabulary) is not null)
+            {
+                problems.Add(first.Key.At, Messages.OddIndent(first.Key.At.Column - 1, entry.Key.At.Column - 1, entry.Key.Text));
+            }
+            else if (!twice.Contains(line))
+            {
+                lines.Read(line, entry);
+            }
+        }
+    }
+
+    private bool IsAnswer(Section section, MapNode map) =>
+        AnswerReader.IsLongForm(map) && map.Entries.All(entry => section.Find(entry.Key.Text, layout.Vocabulary) is null);
+
+    private static bool IsHeading(Section section) => section.Part is null;
+
+    private Message Stray(Section section, string name)
+    {
+        var known = section.Lines.Select(line => line.Name).ToList();
+        var elsewhere = layout.Sections.FirstOrDefault(other => other != section && other.Find(name, layout.Vocabulary) is not null);
+        return Names.Nearest(name, known) is null && elsewhere is not null
+            ? Messages.StandsElsewhere(section.Name, name, elsewhere.Name)
+            : Messages.UnknownQuestion(section.Name, name, known);
+    }
+}
