@@ -30,7 +30,7 @@ internal static class Items
             evidence.Test is null ? "" : Limit.Should(evidence.Test, telling),
             evidence.Test is null ? "" : Limit.Brief(evidence.Test, telling),
             evidence.Test is null ? "" : OnTape.Of(evidence.Test, telling),
-            evidence.Test is null ? "" : Short.By(evidence.Test, telling),
+            evidence.Test is null || entry.Result == Result.ReadAgain ? "" : Short.By(evidence.Test, telling),
             isOver,
             filled.Why,
             entry.Result == Result.ReadAgain ? Again.Do(fact, telling) : filled.Fix,
