@@ -7,7 +7,7 @@ public static class WhyText
 {
     /// <summary>What an entry rests on, line by line.</summary>
     /// <returns>Lines of at most 78, each ended by a line feed.</returns>
-    public static string Of(Walk walk, Entry entry, string language, string when)
+    public static string Of(Walk walk, Entry entry, string language)
     {
         var telling = new Telling(walk, new Phrases(walk.Book, language));
         var phrases = telling.Phrases;
@@ -23,7 +23,7 @@ public static class WhyText
         lines.Add("why", item.Why);
         lines.Add("do", item.Do);
         lines.Add("work", item.Work);
-        lines.Add("would", entry.Paper is Paper.Correction or Paper.Short ? entry.Worst.Hold.Select(hold => Sentence.Capital(Lines.Bound(hold, telling)) + ".") : []);
+        lines.Add("would", WouldAlso.Of(entry, evidence, telling));
         lines.Add("members", Members(entry, telling));
         lines.Add("also", entry.Also.Select(also => $"{also.Number} {Items.Of(also, telling).What}"));
         lines.Add("care", entry.Result == Result.Correction ? Lines.Said(walk.Cautions, telling).Select(line => $"{line.Number} {line.More}") : []);
@@ -32,7 +32,7 @@ public static class WhyText
             lines.Add("done", $"wetcheck look {Naming.Job(walk.Job)} {entry.Number}");
         }
 
-        lines.Plain(Sentence.Joined($"{entry.Rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? ", " + when : "")}.", phrases["close.record"]));
+        lines.Plain(Sentence.Joined($"{entry.Rule.Id}.", $"{Heading.Of(telling, "").Book}.", phrases["close.record"]));
         return lines.ToString();
     }
 
