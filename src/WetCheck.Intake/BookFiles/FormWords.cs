@@ -42,7 +42,7 @@ internal static class FormWords
 
     /// <summary>Inches, millimetres.</summary>
     public static readonly IReadOnlyList<(string, (bool, bool))> Units =
-        [("inches", (true, false)), ("millimetres", (false, true)), ("both", (true, true))];
+        [("inches", (true, false)), ("millimetres", (false, true)), ("both", (true, true)), ("nothing", (false, false))];
 
     /// <summary>Who may have work to do.</summary>
     public static readonly IReadOnlyList<string> Trades = ["setter", "plumber", "electrician", "glazier", "owner"];
