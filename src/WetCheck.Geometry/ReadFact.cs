@@ -65,11 +65,11 @@ internal sealed class ReadFact(Tool? ratioTool)
 
     private static Spread Amount(ReadingKind kind, Reading reading, ReadingValue.OfAmount amount, bool banded) =>
         banded && !amount.Exact && amount.Amount.IsPoint
-            ? new Spread(amount.Amount, amount.Amount.Widen(Half(kind, reading, amount.Unit)))
+            ? new Spread(amount.Amount, amount.Amount.Widen(Half(kind, reading, amount.Unit, kind.Measure ?? Measure.Length)))
             : Spread.Within(amount.Amount);
 
     private static Spread Length(ReadingKind kind, Reading reading, Rational value, Unit unit, bool banded) =>
-        banded ? Spread.Read(value, Half(kind, reading, unit)) : Spread.Exactly(value);
+        banded ? Spread.Read(value, Half(kind, reading, unit, Measure.Length)) : Spread.Exactly(value);
 
     private Spread Fall(ReadingKind kind, Reading reading, ReadingValue.OfFall fall, bool banded)
     {
@@ -90,6 +90,7 @@ internal sealed class ReadFact(Tool? ratioTool)
         return rise.Map(run, Interval.Quotient) with { AsRead = Interval.At(slope) };
     }
 
-    private static Rational Half(ReadingKind kind, Reading reading, Unit unit) =>
-        (reading.Tool ?? kind.Tool)?.HalfMark(kind.Measure ?? Measure.Length, unit.IsMetric) ?? 0;
+    /// <param name="measure">Of the number itself: rise and run of a fall are lengths, though the fall is a slope.</param>
+    private static Rational Half(ReadingKind kind, Reading reading, Unit unit, Measure measure) =>
+        (reading.Tool ?? kind.Tool)?.HalfMark(measure, unit.IsMetric) ?? 0;
 }

@@ -54,7 +54,8 @@ internal sealed class Evaluation(Scene scene, World world, bool onPaper, bool as
         var members = scene.RelatedBy(relation).Where(member => world.Presence(member) != Tri.No).ToList();
         if (members.Count == 0)
         {
-            return phase == Phase.Require ? Answer.Fell : Answer.Of(every);
+            // Nothing behind or in front is an answer; a list that is not on this job is none.
+            return phase == Phase.Require && relation.To == RelationTo.Below ? Answer.Fell : Answer.Of(every);
         }
 
         // A member that may not be there can neither break an each nor make a some.

@@ -23,8 +23,9 @@ internal sealed record Held(Spread Slack, Spread Limit, IReadOnlyList<(Fact Fact
     public IReadOnlyList<Hang> Hangs(Evaluation evaluation, Phase phase, bool strict)
     {
         var leaves = Facts.SelectMany(one => Leaves(one.Fact)).Where(fact => !evaluation.World.Settles(fact)).Distinct().ToList();
-        var missing = leaves.Where(fact => fact.Clash || IsMissing(fact.Given(evaluation.OnPaper))).ToList();
-        var near = Fails(Slack.AsRead, strict) ? leaves.Where(fact => fact.ReadOnce && !missing.Contains(fact)).ToList() : [];
+        // Where every value as read fails, only the tool's band is open: what was read once is read again, not looked for otherwise.
+        var near = Fails(Slack.AsRead, strict) ? leaves.Where(fact => fact.ReadOnce).ToList() : [];
+        var missing = leaves.Where(fact => fact.Clash || (IsMissing(fact.Given(evaluation.OnPaper)) && !near.Contains(fact))).ToList();
         if (missing.Count + near.Count == 0)
         {
             missing = leaves;

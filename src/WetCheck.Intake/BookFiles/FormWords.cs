@@ -40,7 +40,7 @@ internal static class FormWords
     public static readonly IReadOnlyList<(string, Comparison)> Comparisons =
         [("at_least", Comparison.AtLeast), ("at_most", Comparison.AtMost), ("over", Comparison.Over), ("under", Comparison.Under)];
 
-    /// <summary>Inches, millimetres.</summary>
+    /// <summary>Inches, millimetres: where a family is tried unstated.</summary>
     public static readonly IReadOnlyList<(string, (bool, bool))> Units =
         [("inches", (true, false)), ("millimetres", (false, true)), ("both", (true, true)), ("nothing", (false, false))];
 

@@ -47,7 +47,7 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
                 {
                     true => family.TriedInMillimetres,
                     false => family.TriedInInches,
-                    _ => true,
+                    _ => family.TriedInInches || family.TriedInMillimetres,
                 }).Select(family => family.Name);
                 yield return telling.Phrases.Say("head.tried", ("discipline", name), ("codes", string.Join(", ", tried)));
             }

@@ -32,6 +32,11 @@ internal static class Naming
             return Part(first, phrases);
         }
 
+        if (parts.Count == first.Kind.Places.Count && first.Kind.Many == Many.PerPlace)
+        {
+            return phrases.Of(first.Kind.Several);
+        }
+
         var places = parts.Select(part => part.Place).OfType<Place>().Select(place => phrases.Of(place.Say)).Distinct().ToList();
         var several = phrases.Of(first.Kind.Several) is { Length: > 0 } name ? name : Part(first, phrases);
         return places.Count == 0 ? several : $"{several}, {phrases.List(places)}";
@@ -77,7 +82,7 @@ internal static class Naming
         return (name.EndsWith(".job.yaml", StringComparison.Ordinal) ? name[..^".job.yaml".Length] : name) + ".html";
     }
 
-    private static string Digits(Rule rule) => rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    public static string Digits(Rule rule) => rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     private static string Year(int year) => year.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

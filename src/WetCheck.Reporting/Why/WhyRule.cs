@@ -1,0 +1,64 @@
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>A rule read without a job: what to look at, when it is OK, why, what to do, who says so.</summary>
+internal static class WhyRule
+{
+    public static string Of(RuleBook book, Rule rule, Phrases phrases)
+    {
+        var text = RuleText.For(rule, phrases);
+        var lines = new Labelled(phrases);
+        lines.Title(
+            Naming.Digits(rule),
+            Sentence.Capital(text.Name.Length > 0 ? text.Name : text.Say),
+            rule.Body is RuleBody.Require ? Sentence.Capital(phrases["severity." + Keys.Of(rule.Severity)]) : phrases[rule.Body is RuleBody.Caution ? "result.caution" : rule.Body is RuleBody.Note ? "result.note" : "why.conclusion"]);
+        lines.Add("look", Asked(rule, phrases));
+        lines.Add("applies", rule.When is { } when ? Sentence.Closed(Sentence.Capital(Conditions.Say(when, null, book, phrases))) : "");
+        if (rule.Body is RuleBody.Require { Holds: { } holds } && rule.Versions.All(version => version.Limit is null))
+        {
+            lines.Add("ok-if", Sentence.Closed(Sentence.Capital(Conditions.Say(holds, null, book, phrases))));
+        }
+
+        lines.Add("ok-if", rule.Versions.Select(version => Versions.Of(rule, version, book, phrases)));
+        lines.Add("care", text.Two);
+        lines.Add("why", text.Why);
+        lines.Add("do", text.Fix);
+        lines.Add("work", phrases.Find("work." + rule.WorkOf) ?? "");
+        lines.Add("says", Sources(rule, book).Select(source => Sentence.Closed(new Cited(source, null, null).Whole(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"]))));
+        lines.Add("care", Cautions(rule, book).Select(caution => $"{Naming.Digits(caution)} {caution.In(phrases.Language).Say}"));
+        lines.Plain(Sentence.Joined($"{rule.Id}.", phrases.Say("head.book", ("name", book.Name), ("date", book.Date)) + ".", phrases["close.record"]));
+        return lines.ToString();
+    }
+
+    private static IEnumerable<SourceEntry> Sources(Rule rule, RuleBook book) => rule.Versions.SelectMany(version => version.Rows)
+        .Concat(rule.Rows)
+        .Distinct()
+        .SelectMany(row => book.Sources.GetValueOrDefault(row, []));
+
+    /// <summary>The questions of the readings it tests, with how to look.</summary>
+    private static IEnumerable<string> Asked(Rule rule, Phrases phrases) => rule.Conditions()
+        .Select(condition => condition switch
+        {
+            Condition.Is choice => choice.Path.Reading,
+            Condition.Compare compare => compare.Path.Reading,
+            _ => null,
+        })
+        .OfType<ReadingKind>()
+        .Distinct()
+        .Select(reading => Sentence.Joined(phrases.Of(reading.Ask), phrases.Of(reading.How)));
+
+    /// <summary>Cautions that speak of the same part, or of one above it short of the whole job.</summary>
+    private static IEnumerable<Rule> Cautions(Rule rule, RuleBook book)
+    {
+        var kinds = new HashSet<string>();
+        for (var kind = rule.Part; kind?.Above is not null; kind = book.Vocabulary.Kind(kind.Above))
+        {
+            kinds.Add(kind.Name);
+        }
+
+        return rule.Body is RuleBody.Require
+            ? book.Rules.Where(other => other.Body is RuleBody.Caution && kinds.Contains(other.Part.Name))
+            : [];
+    }
+}

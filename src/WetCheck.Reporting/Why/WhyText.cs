@@ -1,0 +1,70 @@
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>All that stands behind one line of a list, or behind one rule.</summary>
+public static class WhyText
+{
+    /// <summary>What an entry rests on, line by line.</summary>
+    /// <returns>Lines of at most 78, each ended by a line feed.</returns>
+    public static string Of(Walk walk, Entry entry, string language)
+    {
+        var telling = new Telling(walk, new Phrases(walk.Book, language));
+        var phrases = telling.Phrases;
+        var evidence = Evidence.Of(entry.Worst);
+        var item = Items.Of(entry, telling);
+        var lines = new Labelled(phrases);
+        var word = Keys.Of(entry.Paper) is { Length: > 0 } paper ? $"{phrases["result." + Keys.Of(entry.Result)]}, {phrases["result." + paper]}" : phrases["result." + Keys.Of(entry.Result)];
+        lines.Title(entry.Number, $"{item.Place}: {item.What}", word.ToUpperInvariant(), entry.Result == Result.Correction ? item.Before.TrimEnd('.') : "");
+        WhyMeasured.Add(lines, entry, item, evidence, telling);
+        lines.Add("hangs", Hangs(entry.Worst, telling));
+        lines.Add("says", Says.Of(entry.Rule, evidence.Side, telling).Select(cited => Sentence.Closed(cited.Say(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"]))));
+        lines.Add("elsewhere", Versions.Elsewhere(entry.Rule, evidence.Side, walk.Book, phrases));
+        lines.Add("why", item.Why);
+        lines.Add("do", item.Do);
+        lines.Add("work", item.Work);
+        lines.Add("would", WouldAlso.Of(entry, evidence, telling));
+        lines.Add("members", Members(entry, telling));
+        lines.Add("also", entry.Also.Select(also => $"{also.Number} {Items.Of(also, telling).What}"));
+        lines.Add("care", entry.Result == Result.Correction ? Lines.Said(walk.Cautions, telling).Select(line => $"{line.Number} {line.More}") : []);
+        if (entry.Result is Result.Correction or Result.ToCheck or Result.ReadAgain)
+        {
+            lines.Add("done", $"wetcheck look {Naming.Job(walk.Job)} {entry.Number}");
+        }
+
+        lines.Plain(Sentence.Joined($"{entry.Rule.Id}.", $"{Heading.Of(telling, "").Book}.", phrases["close.record"]));
+        return lines.ToString();
+    }
+
+    /// <summary>A rule without a job.</summary>
+    public static string Of(RuleBook book, Rule rule, string language) => WhyRule.Of(book, rule, new Phrases(book, language));
+
+    /// <summary>What would settle an open check: the question of each fact it hangs on.</summary>
+    private static IEnumerable<string> Hangs(Check check, Telling telling) => check.Judgement.Hangs
+        .Select(hang => hang.Fact is { } fact && telling.PartOf(hang.Id) is { } part
+            ? telling.Phrases.Say("why.unknown", ("fact", $"{Sentence.Capital(Naming.Part(part, telling.Phrases))}, {Naming.Reading(fact.Kind)}"), ("state", telling.Phrases[State(hang)]))
+            : Question(hang.Id, telling))
+        .Distinct();
+
+    private static string State(Hang hang) => hang.Near ? hang.Fact!.Clash ? "why.clash" : "why.near"
+        : hang.Fact!.SaidHidden || hang.Fact.Sight == Sight.Hidden ? "why.hidden"
+        : hang.Fact.Sight == Sight.NotBegun ? "why.not-begun"
+        : "why.not-looked";
+
+    private static string Question(FactId id, Telling telling)
+    {
+        var part = telling.PartOf(id);
+        return telling.Walk.Book.Vocabulary.Disciplines.FirstOrDefault(discipline => FactId.Code(discipline.Name) == id) is { } discipline ? telling.Phrases.Of(discipline.Ask)
+            : part is null ? id.Reading
+            : id.Reading == FactId.Whole ? telling.Phrases.Of(part.Kind.AskWhole)
+            : telling.Phrases.Of(part.Kind.AskPresence);
+    }
+
+    private static IEnumerable<string> Members(Entry entry, Telling telling) => entry.Checks.Count < 2 ? [] : entry.Checks.Select(check =>
+    {
+        var fact = Evidence.Of(check).Test?.Fact;
+        var found = fact is null ? "" : ", " + Found.Of(fact, telling);
+        var line = fact is null ? "" : Items.Line(Items.Place(fact, telling), telling);
+        return $"{Naming.Member(entry, check)} {telling.Phrases["result." + Keys.Of(check.Result)]}{found}{(line.Length > 0 ? $" ({line})" : "")}";
+    });
+}
