@@ -46,12 +46,15 @@ internal static class EntryText
         var margin = new string(' ', Column.Indent);
         var told = Sentence.Joined(
             Measured(item, phrases, plenty),
-            plenty >= Plenty.WholeFix ? item.Do : Sentence.First(item.Do));
+            plenty >= Plenty.WholeFix ? item.Do : plenty >= Plenty.Sentence ? Sentence.First(item.Do) : Sentence.Clause(item.Do));
         var end = End(item, phrases, plenty);
         var title = Column.Wrap(Title(item, phrases), Column.Numbered(item.Number));
-        return apart
-            ? [.. title, .. told.Length == 0 ? [] : Column.Wrap(told, margin), .. Column.WithEnd(Column.Wrap(end, margin), item.Line)]
-            : [.. title, .. Column.WithEnd(Column.Wrap(Sentence.Joined(told, end), margin), item.Line)];
+        IReadOnlyList<string> text = apart && told.Length > 0
+            ? [.. Column.Wrap(told, margin), .. Column.Wrap(end, margin)]
+            : Column.Wrap(Sentence.Joined(told, end), margin);
+        return Column.HasRoom(text, item.Line) || !Column.HasRoom(title, item.Line)
+            ? [.. title, .. Column.WithEnd(text, item.Line)]
+            : [.. Column.WithEnd(title, item.Line), .. text];
     }
 
     /// <summary>That a Stop comes first is said by its heading.</summary>
@@ -69,5 +72,5 @@ internal static class EntryText
     }
 
     /// <summary>What falls away first where there is no room, last named first.</summary>
-    private enum Plenty { Least, WholeLimit, WholeFix, Counted, Short, AllSources, All = AllSources }
+    private enum Plenty { Least, Sentence, WholeLimit, WholeFix, Counted, Short, AllSources, All = AllSources }
 }

@@ -7,7 +7,7 @@ public static class WhyText
 {
     /// <summary>What an entry rests on, line by line.</summary>
     /// <returns>Lines of at most 78, each ended by a line feed.</returns>
-    public static string Of(Walk walk, Entry entry, string language)
+    public static string Of(Walk walk, Entry entry, string language, string when)
     {
         var telling = new Telling(walk, new Phrases(walk.Book, language));
         var phrases = telling.Phrases;
@@ -32,7 +32,7 @@ public static class WhyText
             lines.Add("done", $"wetcheck look {Naming.Job(walk.Job)} {entry.Number}");
         }
 
-        lines.Plain(Sentence.Joined($"{entry.Rule.Id}.", $"{Heading.Of(telling, "").Book}.", phrases["close.record"]));
+        lines.Plain(Sentence.Joined($"{entry.Rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", phrases["close.record"]));
         return lines.ToString();
     }
 
@@ -62,9 +62,9 @@ public static class WhyText
 
     private static IEnumerable<string> Members(Entry entry, Telling telling) => entry.Checks.Count < 2 ? [] : entry.Checks.Select(check =>
     {
-        var fact = Evidence.Of(check).Test?.Fact;
-        var found = fact is null ? "" : ", " + Found.Of(fact, telling);
-        var line = fact is null ? "" : Items.Line(Items.Place(fact, telling), telling);
-        return $"{Naming.Member(entry, check)} {telling.Phrases["result." + Keys.Of(check.Result)]}{found}{(line.Length > 0 ? $" ({line})" : "")}";
+        var test = Evidence.Of(check).Test;
+        var found = test is null ? "" : Tested.Found(test, telling);
+        var line = found.Length == 0 ? "" : Items.Line(Tested.At(test!, telling), telling);
+        return $"{Naming.Member(entry, check)} {telling.Phrases["result." + Keys.Of(check.Result)]}{(found.Length > 0 ? ", " + found : "")}{(line.Length > 0 ? $" ({line})" : "")}";
     });
 }
