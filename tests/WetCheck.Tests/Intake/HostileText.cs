@@ -1,5 +1,6 @@
 using System.Text;
 using WetCheck.Intake;
+using WetCheck.Model;
 using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Intake;
@@ -119,14 +120,14 @@ public sealed class HostileText
     }
 
     /// <summary>Each problem has its place within the file, the line as typed there, and something to say.</summary>
-    private static IReadOnlyList<Model.Problem> Read(string text)
+    private static IReadOnlyList<Problem> Read(string text)
     {
         var (job, problems) = JobReader.Read("hostile.job.yaml", text, BookText.Vocabulary);
         var lines = text.TrimStart('\uFEFF').Split(["\r\n", "\n", "\r"], StringSplitOptions.None);
         var lost = problems.Where(problem => problem.Say.Length == 0 || problem.At.Line < 1 || problem.At.Line > lines.Length || problem.At.Column < 1
             || problem.At.Column > lines[problem.At.Line - 1].Length + 2 || !lines[problem.At.Line - 1].StartsWith(problem.Typed, StringComparison.Ordinal));
         Assert.Empty(lost);
-        Assert.Equal(job is null, problems.Any(problem => problem.Effect == Model.Effect.Stops));
+        Assert.Equal(job is null, problems.Any(problem => problem.Effect == Effect.Stops));
         return problems;
     }
 }

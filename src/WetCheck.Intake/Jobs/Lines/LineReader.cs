@@ -5,7 +5,7 @@ namespace WetCheck.Intake;
 /// <summary>Reads the answers of one line into the draft.</summary>
 internal sealed class LineReader(Draft draft, AnswerReader answers, PartLines parts, ListLines lists, ProblemList problems)
 {
-    public void Read(Line line, Entry entry)
+    public void Read(Line line, NamedNode entry)
     {
         var at = entry.Key.At;
         if (line is Line.Seen seen)
@@ -41,7 +41,7 @@ internal sealed class LineReader(Draft draft, AnswerReader answers, PartLines pa
     }
 
     /// <summary>A section answered on its own line: its list, its one part, or all that stands below the heading.</summary>
-    public void Bare(Section section, Entry entry)
+    public void Bare(Section section, NamedNode entry)
     {
         var at = entry.Key.At;
         foreach (var answer in answers.Read(entry.Value))
@@ -77,7 +77,7 @@ internal sealed class LineReader(Draft draft, AnswerReader answers, PartLines pa
         }
     }
 
-    private void Seen(PartKind kind, Entry entry)
+    private void Seen(PartKind kind, NamedNode entry)
     {
         if (entry.Value is ScalarNode { IsBlank: true })
         {

@@ -3,7 +3,7 @@ namespace WetCheck.Intake;
 /// <summary>Reads the lines of one section into the draft.</summary>
 internal sealed class SectionReader(JobLayout layout, Draft draft, LineReader lines, ProblemList problems)
 {
-    public void Read(Section section, Entry entry)
+    public void Read(Section section, NamedNode entry)
     {
         draft.Where[section.Name] = entry.Key.At;
         switch (entry.Value)
@@ -22,7 +22,7 @@ internal sealed class SectionReader(JobLayout layout, Draft draft, LineReader li
 
     private void Lines(Section section, MapNode map)
     {
-        var found = new Dictionary<Line, Entry>(ReferenceEqualityComparer.Instance);
+        var found = new Dictionary<Line, NamedNode>(ReferenceEqualityComparer.Instance);
         var twice = new HashSet<Line>(ReferenceEqualityComparer.Instance);
         foreach (var entry in map.Entries)
         {
