@@ -29,7 +29,7 @@ internal static class WhyCommand
     {
         var held = Held.Of(JobFile.Find(job, "why", terminal), book, [], terminal);
         var entry = Numbered.Find(held.Walk, asked) ?? throw new Halt(ExitCode.TypedWrong, Numbered.NotFound(held.Walk, asked));
-        terminal.Out.Write(Lists.Why(held.Walk, entry));
+        terminal.Out.Write(Lists.Why(held.Walk, entry, terminal));
         return ExitCodes.Of(held.Walk.Problems);
     }
 

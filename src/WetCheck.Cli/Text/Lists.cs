@@ -37,7 +37,7 @@ internal static class Lists
         }
     }
 
-    public static string Why(Walk walk, Entry entry) => WhyText.Of(walk, entry, English);
+    public static string Why(Walk walk, Entry entry, Terminal terminal) => WhyText.Of(walk, entry, English, Now(terminal));
 
     public static string Why(RuleBook book, Rule rule) => WhyText.Of(book, rule, English);
 
