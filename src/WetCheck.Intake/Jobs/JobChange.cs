@@ -113,7 +113,13 @@ public static class JobChange
         {
             Header = new Header
             {
-                Name = job.Name, Method = job.Method, Stage = job.Stage, Metric = job.Metric, Codes = job.Codes, ReadingsBy = job.ReadingsBy, Notes = job.Notes,
+                Name = job.Name,
+                Method = job.Method,
+                Stage = job.Stage,
+                Metric = job.Metric,
+                Codes = job.Codes,
+                ReadingsBy = job.ReadingsBy,
+                Notes = job.Notes,
             },
         };
         foreach (var part in job.Parts.Where(part => !part.Part.IsOther))

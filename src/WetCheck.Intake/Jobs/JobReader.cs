@@ -53,9 +53,11 @@ public static class JobReader
 
     internal static SectionReader Sections(JobLayout layout, Draft draft, LoneNumbers lone, ProblemList problems)
     {
-        var answers = new AnswerReader(layout.Vocabulary, draft.Header.By, problems);
-        var values = new ValueReader(layout.Vocabulary, draft.Header.Lone, problems, lone);
-        return new SectionReader(layout, draft, answers, new LineReader(layout.Vocabulary, draft, answers, values, problems), problems);
+        var vocabulary = layout.Vocabulary;
+        var answers = new AnswerReader(vocabulary, draft.Header.By, problems);
+        var parts = new PartLines(vocabulary, draft, new ValueReader(vocabulary, draft.Header.Lone, problems, lone), problems);
+        var lines = new LineReader(draft, answers, parts, new ListLines(vocabulary, draft, parts, problems), problems);
+        return new SectionReader(layout, draft, lines, problems);
     }
 
     private static (Dictionary<string, Entry> Header, List<(Section, Entry)> Sections) Sorted(MapNode map, JobLayout layout, ProblemList problems)

@@ -101,6 +101,23 @@ public sealed class HostileText
         }
     }
 
+    [Theory]
+    [InlineData("vocabulary/kinds/4-liner.yaml")]
+    [InlineData("vocabulary/codes.yaml")]
+    [InlineData("methods/liner-under-mortar.yaml")]
+    [InlineData("liner/turn-up.yaml")]
+    [InlineData("liner/turn-up.cases.yaml")]
+    [InlineData("words/en.yaml")]
+    public void A_book_with_a_file_cut_off(string path)
+    {
+        var text = BookText.Files.Single(file => file.Path == path).Text;
+        for (var length = 0; length < text.Length; length += 1 + (text.Length / 25))
+        {
+            var (book, _, problems) = BookText.With([(path, text[..length])]);
+            Assert.True(book is not null || problems.Count > 0);
+        }
+    }
+
     /// <summary>Each problem has its place within the file, the line as typed there, and something to say.</summary>
     private static IReadOnlyList<Model.Problem> Read(string text)
     {
