@@ -51,7 +51,7 @@ internal static class Message
             : item.Mark == Mark.ReadAgain ? " " + phrases["result.read-again"].ToUpper(CultureInfo.InvariantCulture)
             : item.OnPaper ? " " + phrases["result.on-paper"] : "";
         var title = $"{item.Number}{mark} {item.Place}: {item.What}.";
-        var found = item.Found.Length == 0 ? "" : Sentence.Closed(Sentence.Capital(item.Found));
+        var found = item.Found.Length == 0 ? "" : phrases.Say(item.Planned ? "say.planned" : "say.found", ("found", item.Found));
         var should = item.Should.Length == 0 ? "" : phrases.Say("message.needs", ("limit", item.Brief));
         var lines = new[]
         {

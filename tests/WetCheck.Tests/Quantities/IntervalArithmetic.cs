@@ -1,6 +1,6 @@
 using WetCheck.Model;
 
-namespace WetCheck.Tests.Model;
+namespace WetCheck.Tests.Quantities;
 
 /// <summary>A stretch of a sum holds every sum of numbers of its terms, and nothing that could be left out.</summary>
 public sealed class IntervalArithmetic

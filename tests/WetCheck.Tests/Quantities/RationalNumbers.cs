@@ -1,7 +1,7 @@
 using System.Numerics;
 using WetCheck.Model;
 
-namespace WetCheck.Tests.Model;
+namespace WetCheck.Tests.Quantities;
 
 public sealed class RationalNumbers
 {

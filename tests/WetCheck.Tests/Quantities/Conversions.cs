@@ -2,7 +2,7 @@ using UnitsNet;
 using UnitsNet.Units;
 using WetCheck.Model;
 
-namespace WetCheck.Tests.Model;
+namespace WetCheck.Tests.Quantities;
 
 /// <summary>Our exact factors held against UnitsNet, which counts in floating point.</summary>
 public sealed class Conversions
