@@ -12,6 +12,7 @@ namespace WetCheck.Reporting;
 /// <param name="Unread">What of the file could not be read.</param>
 /// <param name="Closing">The same in every output.</param>
 /// <param name="Command">What the command line takes for this job.</param>
+/// <param name="Page">The page that would be made of it.</param>
 public sealed record Listing(
     Heading Heading,
     IReadOnlyList<Group> Groups,
@@ -29,6 +30,7 @@ public sealed record Listing(
     IReadOnlyList<string> Unread,
     string Closing,
     string Command,
+    string Page,
     Phrases Phrases)
 {
     /// <summary>Looks that are shown when not all are asked for.</summary>
@@ -56,6 +58,7 @@ public sealed record Listing(
             [.. VerdictLines.Unread(telling)],
             telling.Phrases["close.record"],
             Naming.Job(walk.Job),
+            Naming.Page(walk.Job),
             telling.Phrases);
     }
 

@@ -58,7 +58,7 @@ public static class ScreenText
         .. list.Verdict.Concat(list.Unread).SelectMany(line => Column.Wrap(line)),
         .. Column.Wrap(list.Closing),
         .. Next("close.look", $"wetcheck look {list.Command}", list.Phrases),
-        .. Next("close.print", $"wetcheck punch {list.Command} -o {Naming.Page(list.Command)}", list.Phrases),
+        .. Next("close.print", $"wetcheck punch {list.Command} -o {list.Page}", list.Phrases),
     ];
 
     /// <summary>A command is never broken: where there is no room beside its label it stands below.</summary>

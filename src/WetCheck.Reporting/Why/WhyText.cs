@@ -18,7 +18,9 @@ public static class WhyText
         lines.Title(entry.Number, $"{item.Place}: {item.What}", word.ToUpperInvariant(), entry.Result == Result.Correction ? item.Before.TrimEnd('.') : "");
         WhyMeasured.Add(lines, entry, item, evidence, telling);
         lines.Add("hangs", Hangs(entry.Worst, telling));
-        lines.Add("says", Says.Of(entry.Rule, evidence.Side, telling).Select(cited => Sentence.Closed(cited.Say(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"]))));
+        var cited = Says.Of(entry.Rule, evidence.Side, telling);
+        lines.Add("says", cited.Select(source => Sentence.Closed(source.Say(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"])))
+            .Append(cited.Any(source => source.Entry.Of is not null) ? phrases["why.ask-local"] : ""));
         lines.Add("elsewhere", Versions.Elsewhere(entry.Rule, evidence.Side, walk.Book, phrases));
         lines.Add("why", item.Why);
         lines.Add("do", item.Do);

@@ -69,18 +69,16 @@ internal static class Naming
     public static string Code(StatedCode code) => code.Edition is { } year ? $"{code.Family} {Year(year)}" : code.Family;
 
     /// <summary>As the command line takes it: <c>juniper</c> for <c>juniper.job.yaml</c> in this folder, else the path.</summary>
-    public static string Job(Job job)
-    {
-        const string Ending = ".job.yaml";
-        return job.File.EndsWith(Ending, StringComparison.Ordinal) && !job.File.AsSpan().ContainsAny('/', '\\') ? job.File[..^Ending.Length] : job.File;
-    }
+    public static string Job(Job job) => Typed(job.File.AsSpan().ContainsAny('/', '\\') ? job.File : WithoutEnding(job.File));
 
     /// <summary>The page that would be made of a job: <c>juniper.html</c>.</summary>
-    public static string Page(string command)
-    {
-        var name = command[(command.AsSpan().LastIndexOfAny('/', '\\') + 1)..];
-        return (name.EndsWith(".job.yaml", StringComparison.Ordinal) ? name[..^".job.yaml".Length] : name) + ".html";
-    }
+    public static string Page(Job job) => Typed(WithoutEnding(job.File[(job.File.AsSpan().LastIndexOfAny('/', '\\') + 1)..]) + ".html");
+
+    private static string WithoutEnding(string file) => file.EndsWith(".job.yaml", StringComparison.Ordinal) ? file[..^".job.yaml".Length] : file;
+
+    /// <summary>A name with a blank in it stands in quotes, so that it can be typed as it is printed.</summary>
+    private static string Typed(string name) =>
+        name.All(character => char.IsLetterOrDigit(character) || "._-/\\:".Contains(character, StringComparison.Ordinal)) ? name : $"\"{name}\"";
 
     public static string Digits(Rule rule) => rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 

@@ -87,5 +87,17 @@ public sealed class ListingTests
         Listing.Of(Walks.Example("juniper"), "en", Walks.When).Hold.Where(line => line.Text.Contains("cap adds", StringComparison.Ordinal))
             .Should().ContainSingle().Which.Text.Should().Be("Left wall: good on paper. Keep curb, cap adds: 1-1/4\" or less.");
 
+    [Theory]
+    [InlineData("juniper.job.yaml", "juniper", "juniper.html")]
+    [InlineData("docs/examples/juniper.job.yaml", "docs/examples/juniper.job.yaml", "juniper.html")]
+    [InlineData("unit 4.job.yaml", "\"unit 4\"", "\"unit 4.html\"")]
+    [InlineData("room.yaml", "room.yaml", "room.yaml.html")]
+    public void The_next_commands_can_be_typed_as_they_are_printed(string file, string command, string page)
+    {
+        var walk = Walks.Example("juniper");
+        var list = Listing.Of(walk with { Job = walk.Job with { File = file } }, "en", "");
+        (list.Command, list.Page).Should().Be((command, page));
+    }
+
     private static Listing Of(string text) => Listing.Of(TheBook.Walk("job: A room\n" + text), "en", Walks.When);
 }

@@ -23,7 +23,7 @@ public sealed class WhyTests
         .And.Contain("\nCounted as  Curb, cap adds 7/8\" planned (line 31).\n")
         .And.Contain("\nShould be   2\" or more above the finished curb: 2-7/8\" on your tape.\n")
         .And.Contain("\nShort by    1/2\". A tape to 1/16\" can't miss that.\n")
-        .And.Contain("\nWho says    IRC 2021 P2709.2, second-hand.\n")
+        .And.Contain("\nWho says    IRC 2021 P2709.2, second-hand.\n            Ask your building department.\n")
         .And.Contain("\nElsewhere   Top 3\" or more above the finished curb (IRC 2008 and older or\n            UPC).\n")
         .And.Contain("\nWould also  Curb, cap adds: 3/8\" or less.\n")
         .And.Contain("\nDone it?    wetcheck look juniper 214-D\n")

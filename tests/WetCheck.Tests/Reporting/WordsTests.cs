@@ -5,7 +5,7 @@ using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Reporting;
 
-/// <summary>The words of the lists: each that is asked for is there, each that is there is asked for, none is left with a hole.</summary>
+/// <summary>The words of the lists: each that is asked for is there, in every language the same slots.</summary>
 public sealed partial class WordsTests
 {
     private static readonly IReadOnlyDictionary<string, string> s_english = TheBook.Book.Words["en"];
