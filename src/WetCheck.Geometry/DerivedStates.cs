@@ -23,6 +23,7 @@ public sealed class DerivedStates
     public (IReadOnlyList<PartState> Gone, IReadOnlyList<PartState> Come) Change(Job job)
     {
         var before = Job;
+        job = KeptParts.Of(before, job);
         var facts = new JobFacts(job, _vocabulary);
         var old = before.Parts.ToDictionary(part => part.Part.Id, StringComparer.Ordinal);
         var now = job.Parts.Select(part => part.Part.Id).ToHashSet(StringComparer.Ordinal);

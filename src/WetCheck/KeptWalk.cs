@@ -27,7 +27,7 @@ public sealed class KeptWalk
     /// <summary>The walk as it stands now.</summary>
     public Walk Walk(IReadOnlyList<Problem> problems) => Results.Of(Job, _book.Book, Findings, problems);
 
-    /// <summary>Puts the job as it is now in place of the one before. Parts that did not change should be the same objects.</summary>
+    /// <summary>Puts the job as it is now in place of the one before, and revises what the change touches.</summary>
     public void Change(Job job)
     {
         var (gone, come) = _states.Change(job);

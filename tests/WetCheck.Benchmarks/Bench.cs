@@ -18,22 +18,24 @@ internal static class Bench
         return new ReadyBook(book ?? throw new InvalidOperationException(string.Join('\n', problems.Select(problem => $"{problem.At}: {problem.Say}"))));
     }
 
-    /// <param name="moreNails">Each at a height of its own on the back wall.</param>
-    /// <param name="liner">How high the liner stands on the right wall.</param>
-    public static Job Juniper(int moreNails, string liner, Vocabulary vocabulary)
+    /// <param name="nails">On the back wall, each at a height of its own, in place of the job's own nails; none: the job as it is.</param>
+    public static Job Juniper(int nails, Vocabulary vocabulary)
     {
-        var nails = string.Join(", ", Enumerable.Range(1, moreNails).Select(i => string.Create(CultureInfo.InvariantCulture, $"{i % 9}-{(2 * (i % 8)) + 1}/16 above")));
-        var text = File.ReadAllText(Path.Combine(s_top, "docs", "examples", "juniper.job.yaml"))
-            .Replace("right: 2-1/2", "right: " + liner, StringComparison.Ordinal)
-            .Replace("  seen: some\n", moreNails == 0 ? "  seen: some\n" : $"  seen: some\n  back: {nails}\n", StringComparison.Ordinal);
-        return JobReader.Read("juniper.job.yaml", text, vocabulary).Job ?? throw new InvalidOperationException("juniper can't be read");
+        var text = File.ReadAllText(Path.Combine(s_top, "docs", "examples", "juniper.job.yaml"));
+        if (nails > 0)
+        {
+            var heights = Enumerable.Range(1, nails).Select(i => string.Create(CultureInfo.InvariantCulture, $"{1 + (i % 9)}-{(2 * (i % 8)) + 1}/16 above"));
+            text = text.Replace("  left: 3 above, 3-1/8 above\n", $"  left: 3 above, 3-1/8 above\n  back: {string.Join(", ", heights)}\n", StringComparison.Ordinal);
+        }
+
+        var (job, problems) = JobReader.Read("juniper.job.yaml", text, vocabulary);
+        return problems.Any(problem => problem.Effect != Effect.Asked) || job is null
+            ? throw new InvalidOperationException(string.Join('\n', problems.Select(problem => problem.Say)))
+            : job;
     }
 
-    /// <summary>A job with the readings of one part taken from another job; all other parts are the same objects.</summary>
-    public static Job WithOneReading(Job job, Job other, string part) => job with
-    {
-        Parts = [.. job.Parts.Select(was => was.Part.Id == part ? was with { Readings = other.Parts.Single(now => now.Part.Id == part).Readings } : was)],
-    };
+    public static Job With(Job job, string line, Vocabulary vocabulary) =>
+        JobChange.Apply(job, vocabulary, line).Job ?? throw new InvalidOperationException(line);
 
     private static string Top()
     {

@@ -14,17 +14,22 @@ public class OneReading
     private bool _isChanged;
 
     [Params(0, 1000)]
-    public int MoreNails { get; set; }
+    public int Nails { get; set; }
+
+    /// <summary>A nail touches its own checks; the curb's height touches every height that is held against the finished curb.</summary>
+    [Params("nails.left: 2-1/2 above, 3-1/8 above", "curb.height: 5-1/2 above liner at drain")]
+    public string Changed { get; set; } = "";
 
     [GlobalSetup]
     public void Open()
     {
         _book = Bench.Book();
-        _job = Bench.Juniper(MoreNails, liner: "2-1/2", _book.Book.Vocabulary);
-        _changed = Bench.WithOneReading(_job, Bench.Juniper(MoreNails, liner: "4", _book.Book.Vocabulary), "liner side/right");
+        _job = Bench.Juniper(Nails, _book.Book.Vocabulary);
+        _changed = Bench.With(_job, Changed, _book.Book.Vocabulary);
         _kept = new KeptWalk(_job, _book);
     }
 
+    /// <summary>Facts, findings and the list from a job that is read.</summary>
     [Benchmark(Baseline = true)]
     public Walk Fresh() => Inspection.Of(Toggled(), [], _book);
 

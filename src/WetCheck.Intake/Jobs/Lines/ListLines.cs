@@ -6,7 +6,7 @@ namespace WetCheck.Intake;
 internal sealed class ListLines(Vocabulary vocabulary, Draft draft, PartLines parts, ProblemList problems)
 {
     /// <summary>Nobody counts more on one line.</summary>
-    private const int MostMembers = 200;
+    private const int MostMembers = 2_000;
 
     /// <param name="place">Null: each item names its own, or the list has no places.</param>
     public void Members(PartKind kind, Place? place, Answer answer, At at)
