@@ -67,7 +67,7 @@ public sealed class Show(NumberWords words)
         if (!read.ByRatio && read.Unit != Unit.InchPerFoot)
         {
             var unit = Tape(read.Unit);
-            return OverRun(Bounded(by, Of(slope * read.Run, unit, Marks.For(by))), read.Run, unit);
+            return OverRun(Bounded(by, RiseLimit(slope * read.Run, unit, Marks.For(by))), read.Run, unit);
         }
 
         var limit = Number(slope, read.Unit, Marks.For(by));
@@ -87,6 +87,12 @@ public sealed class Show(NumberWords words)
         var side = up.Sign > 0 ? words.Above : up.Sign < 0 ? words.Below : words.Level;
         return Fill(side, Of(up.Abs, unit)).Replace("{datum}", datum, StringComparison.Ordinal);
     }
+
+    /// <summary>A rise that falls between the finest marks is brought to a sixteenth, which a tape has.</summary>
+    private string RiseLimit(Rational rise, Unit unit, Rounding rounding) =>
+        unit == Unit.Inch && !(rise * Finest).Denominator.IsOne && !Marks.Count(rise, new Rational(1, 16), rounding).IsZero
+            ? TapeFractions.Inches(rise, 16, rounding)
+            : Of(rise, unit, rounding);
 
     private string Number(Rational value, Unit unit, Rounding rounding) => unit switch
     {
