@@ -11,6 +11,9 @@ namespace WetCheck.Reporting;
 /// <param name="When">As it came in.</param>
 public sealed record Heading(string Job, string Method, string Stage, IReadOnlyList<string> Codes, IReadOnlyList<string> Warnings, string Book, string When)
 {
+    /// <summary>The family that stands for no code at all.</summary>
+    private const string None = "none";
+
     internal static Heading Of(Telling telling, string when)
     {
         var (job, phrases) = (telling.Job, telling.Phrases);
@@ -39,7 +42,7 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
             var name = telling.Phrases.Of(discipline.Say);
             if (telling.Job.Codes.TryGetValue(discipline.Name, out var stated))
             {
-                yield return telling.Phrases.Say("head.code", ("discipline", name), ("code", Naming.Code(stated)));
+                yield return telling.Phrases.Say(stated.Family == None ? "head.no-code" : "head.code", ("discipline", name), ("code", Naming.Code(stated)));
             }
             else if (asked.Contains(discipline.Name))
             {
@@ -48,7 +51,7 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
                     true => family.TriedInMillimetres,
                     false => family.TriedInInches,
                     _ => family.TriedInInches || family.TriedInMillimetres,
-                }).Select(family => family.Name);
+                }).Select(family => family.Name).Where(family => family != None);
                 yield return telling.Phrases.Say("head.tried", ("discipline", name), ("codes", string.Join(", ", tried)));
             }
         }

@@ -50,7 +50,7 @@ public sealed class ShownNumbers
     [Theory]
     [InlineData("1/2 over 36", "1/2\" over 36\"", "3/4\" or more over 36\"")]
     [InlineData("15/32 over 24", "15/32\" over 24\"", "1/2\" or more over 24\"")]
-    [InlineData("1/2 over 35", "1/2\" over 35\"", "47/64\" or more over 35\"")]
+    [InlineData("1/2 over 35", "1/2\" over 35\"", "3/4\" or more over 35\"")]
     [InlineData("1/2 over 3'", "1/2\" over 36\"", "3/4\" or more over 36\"")]
     [InlineData("1/8 per ft", "1/8\" per ft (1%)", "1/4\" per ft (2.1%) or more")]
     [InlineData("1 %", "1%", "2.1% or more")]
