@@ -1,5 +1,6 @@
 using WetCheck.Intake;
 using WetCheck.Model;
+using WetCheck.Reporting;
 using WetCheck.Tests.Conventions;
 using Entry = WetCheck.Model.Entry;
 
@@ -44,24 +45,7 @@ internal static class TheBook
     }
 
     /// <summary><c>correction</c>, <c>correction on paper</c>, ... as cases and plans of faults write it.</summary>
-    public static string Said(Entry entry) => Key(entry.Result) + entry.Paper switch
-    {
-        Paper.Correction => " on paper",
-        Paper.Short => " short on paper",
-        Paper.Good => " good on paper",
-        _ => "",
-    };
-
-    private static string Key(Result result) => result switch
-    {
-        Result.Correction => "correction",
-        Result.ReadAgain => "read-again",
-        Result.ToCheck => "to-check",
-        Result.HiddenNow => "hidden",
-        Result.Later => "later",
-        Result.Ok => "ok",
-        Result.NotHere => "not-here",
-        Result.Caution => "caution",
-        _ => "note",
-    };
+    public static string Said(Entry entry) => entry.Paper == Paper.None
+        ? Keys.Of(entry.Result)
+        : $"{Keys.Of(entry.Result)} {Keys.Of(entry.Paper).Replace('-', ' ')}";
 }

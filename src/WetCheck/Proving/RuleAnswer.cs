@@ -1,4 +1,5 @@
 using WetCheck.Model;
+using WetCheck.Reporting;
 
 namespace WetCheck;
 
@@ -37,24 +38,7 @@ internal static class RuleAnswers
         _ => "unknown",
     };
 
-    private static string Word(Check check) => Word(check.Result) + check.Paper switch
-    {
-        Paper.Correction => " on paper",
-        Paper.Short => " short on paper",
-        Paper.Good => " good on paper",
-        _ => "",
-    };
-
-    private static string Word(Result result) => result switch
-    {
-        Result.Correction => "correction",
-        Result.ReadAgain => "read-again",
-        Result.ToCheck => "to-check",
-        Result.HiddenNow => "hidden",
-        Result.Later => "later",
-        Result.Ok => "ok",
-        Result.Caution => "caution",
-        Result.Note => "note",
-        _ => "not-here",
-    };
+    private static string Word(Check check) => check.Paper == Paper.None
+        ? Keys.Of(check.Result)
+        : $"{Keys.Of(check.Result)} {Keys.Of(check.Paper).Replace('-', ' ')}";
 }
