@@ -24,7 +24,7 @@ internal static class VocabularyChecks
         {
             foreach (var clash in section.Lines.GroupBy(line => Names.Fold(line.Name), StringComparer.Ordinal).Where(group => group.Count() > 1))
             {
-                problems.Add(KindOf(clash.Last()).At, Messages.DoubleName($"the lines below {section.Name}:", clash.Key));
+                problems.Add(clash.Last().Kind.At, Messages.DoubleName($"the lines below {section.Name}:", clash.Key));
             }
         }
     }
@@ -52,13 +52,4 @@ internal static class VocabularyChecks
             }
         }
     }
-
-    private static PartKind KindOf(Line line) => line switch
-    {
-        Line.OfReading reading => reading.Kind,
-        Line.OfPlace place => place.Kind,
-        Line.OfKind kind => kind.Kind,
-        Line.Seen seen => seen.Kind,
-        _ => throw new ArgumentOutOfRangeException(nameof(line)),
-    };
 }

@@ -37,6 +37,24 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         return header;
     }
 
+    /// <summary>The header with one line written otherwise; a blank one takes the answer away.</summary>
+    public Header Change(string key, Entry entry, Header header)
+    {
+        if (entry.Value is not ScalarNode { IsBlank: true })
+        {
+            return Read(new Dictionary<string, Entry> { [key] = entry }, header);
+        }
+
+        return key switch
+        {
+            "method" => header with { Method = null },
+            "stage" => header with { Stage = null },
+            "units" => header with { Metric = null },
+            _ when DisciplineOf(key, vocabulary) is { } discipline => header with { Codes = With(header.Codes, discipline, null) },
+            _ => header,
+        };
+    }
+
     private Header Line(string key, ScalarNode text, Header header) => key switch
     {
         "job" => header with { Name = text.Text.Trim() },

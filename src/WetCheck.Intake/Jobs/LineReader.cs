@@ -137,6 +137,12 @@ internal sealed class LineReader(Vocabulary vocabulary, Draft draft, AnswerReade
         var named = items.Where(item => item.Which == Which.Named).Select(item => item.Place).ToHashSet();
         foreach (var item in items)
         {
+            if (item.Which == Which.NotSaid && items.Count > 1)
+            {
+                problems.Add(item.Piece.At, Messages.PlaceMissing(item.Piece.Text, [.. kind.Places.Select(place => place.Name), "all", "rest"]));
+                continue;
+            }
+
             var places = item.Which switch
             {
                 Which.Named => [item.Place!],

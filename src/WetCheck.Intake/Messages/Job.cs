@@ -9,6 +9,9 @@ internal static partial class Messages
 
     public static Message NoJob() => Message.Stops("no-job", "These are no lines of a job. Write one line as  name: answer");
 
+    public static Message ChangeForm(string typed) =>
+        Message.Blanks("change-form", $"\"{Short(typed)}\" changes no line. Write it as  'curb.height: 5'");
+
     public static Message UnknownSection(string name, IReadOnlyList<string> known) =>
         Message.Blanks("unknown-section", $"A job has no \"{Short(name)}\".{NearestOf(name, known)}");
 

@@ -47,6 +47,7 @@ internal sealed class ShapeScan
             {
                 Report(number, slip.Column, slip.Message, slip.Mended);
                 shape = LineShape.Of(slip.Mended);
+                _levels[^1] = _levels[^1] with { Key = shape.Key ?? _levels[^1].Key };
             }
 
             if (shape.Key is not null)

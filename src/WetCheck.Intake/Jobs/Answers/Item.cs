@@ -20,7 +20,7 @@ internal sealed record Item(Piece Piece, Place? Place, Which Which, bool Planned
             planned |= TakePlan(ref piece);
         }
 
-        return new Item(piece, place, length == 0 ? Which.All : which, planned);
+        return new Item(piece, place, length == 0 ? Which.NotSaid : which, planned);
     }
 
     private static bool TakePlan(ref Piece piece)
@@ -52,9 +52,9 @@ internal sealed record Item(Piece Piece, Place? Place, Which Which, bool Planned
             }
         }
 
-        return (null, Which.All, 0);
+        return (null, Which.NotSaid, 0);
     }
 }
 
 /// <summary>Which places an item speaks for.</summary>
-internal enum Which { Named, All, Rest }
+internal enum Which { NotSaid, Named, All, Rest }
