@@ -48,7 +48,7 @@ internal static class ProveCommand
     private static (string? Folder, string? Asked) Which(string? folder, string? which, Terminal terminal) => which switch
     {
         null => (folder, null),
-        _ when File.Exists(Path.Combine(terminal.FullPath(which), "book.yaml")) => (which, null),
+        _ when File.Exists(System.IO.Path.Combine(terminal.FullPath(which), "book.yaml")) => (which, null),
         _ => (folder, RuleName(which)),
     };
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using WetCheck.Cli.Files;
+using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -13,6 +14,7 @@ internal static class RulesCommand
         command.SetAction(parsed =>
         {
             var book = BookHere.Load(parsed.GetValue(rules), terminal);
+            terminal.Out.Write(parsed.GetValue(format) == "md" ? RulePage.Of(book) : RuleList.Of(book));
             return (int)ExitCode.NothingOwed;
         });
         return command;

@@ -2,8 +2,8 @@ using System.CommandLine;
 using System.Globalization;
 using WetCheck.Cli.Files;
 using WetCheck.Cli.Help;
+using WetCheck.Cli.Text;
 using WetCheck.Model;
-using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -29,14 +29,14 @@ internal static class WhyCommand
     {
         var held = Held.Of(JobFile.Find(job, "why", terminal), book, [], terminal);
         var entry = Numbered.Find(held.Walk, asked) ?? throw new Halt(ExitCode.TypedWrong, Numbered.NotFound(held.Walk, asked));
-        terminal.Out.Write(WhyText.Of(held.Walk, entry, terminal.Clock.GetLocalNow()));
-        return ExitCodes.Of(held.Problems);
+        terminal.Out.Write(Lists.Why(held.Walk, entry, terminal));
+        return ExitCodes.Of(held.Walk.Problems);
     }
 
     private static ExitCode OfRule(string asked, RuleBook book, Terminal terminal)
     {
         var rule = int.TryParse(asked, CultureInfo.InvariantCulture, out var number) ? book.Rule(number) : book.Rule(asked);
-        terminal.Out.Write(WhyText.Of(book, rule ?? throw new Halt(ExitCode.TypedWrong, NoRule(asked, book))));
+        terminal.Out.Write(Lists.Why(book, rule ?? throw new Halt(ExitCode.TypedWrong, NoRule(asked, book))));
         return ExitCode.NothingOwed;
     }
 

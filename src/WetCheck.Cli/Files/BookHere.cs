@@ -20,5 +20,5 @@ internal static class BookHere
             : (book, [.. cases.Select(one => one with { At = In(where, one.At) })]);
     }
 
-    private static At In(string folder, At at) => at with { File = Path.Combine(folder, at.File) };
+    private static At In(string folder, At at) => at with { File = System.IO.Path.Combine(folder, at.File) };
 }

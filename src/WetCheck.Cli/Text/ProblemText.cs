@@ -1,3 +1,4 @@
+using System.Text;
 using WetCheck.Model;
 
 namespace WetCheck.Cli.Text;
@@ -11,18 +12,19 @@ internal static class ProblemText
     {
         foreach (var problem in problems)
         {
-            to.WriteLine(problem.At);
-            if (problem.Typed.Length > 0)
-            {
-                to.WriteLine(Indent + problem.Typed.Replace('\t', '→'));
-                to.Write(new string(' ', Indent.Length + Math.Clamp(problem.At.Column - 1, 0, problem.Typed.Length)) + "^ ");
-            }
-            else
-            {
-                to.Write(Indent);
-            }
-
-            to.WriteLine(problem.Say);
+            to.WriteLine(Of(problem));
         }
+    }
+
+    public static string Of(Problem problem)
+    {
+        var text = new StringBuilder().Append(problem.At).Append('\n').Append(Indent);
+        if (problem.Typed.Length > 0)
+        {
+            text.Append(problem.Typed.Replace('\t', '→')).Append('\n').Append(Indent)
+                .Append(' ', Math.Clamp(problem.At.Column - 1, 0, problem.Typed.Length)).Append("^ ");
+        }
+
+        return text.Append(problem.Say).ToString();
     }
 }

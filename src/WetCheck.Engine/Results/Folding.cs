@@ -47,7 +47,7 @@ internal static class Folding
     };
 
     private static Rational Slack(Check check) => check.Sides.SelectMany(side => side.Tests)
-        .Select(test => test.Slack.AsRead.Lo ?? 0)
+        .Select(test => test.Slack.AsRead.Hi ?? test.Slack.AsRead.Lo ?? 0)
         .DefaultIfEmpty(0)
         .Min();
 }

@@ -17,7 +17,7 @@ internal static class RuleEntry
         Line(Heading(rule), Body(rule, book, phrases));
         foreach (var version in rule.Versions)
         {
-            entry.Append(CultureInfo.InvariantCulture, $"  - {Version(rule, version, book, phrases)}\n");
+            entry.Append(CultureInfo.InvariantCulture, $"  - {Versions.Of(rule, version, book, phrases)}\n");
         }
 
         Line("Says", words.Say);
@@ -62,13 +62,4 @@ internal static class RuleEntry
         RuleBody.Caution caution => $"{(caution.From is { } from ? $"from {from} " : "")}until {caution.Until}",
         _ => "",
     };
-
-    private static string Version(Rule rule, RuleVersion version, RuleBook book, Phrases phrases)
-    {
-        var when = version.When is { } condition ? Conditions.Say(condition, null, book, phrases) : "always";
-        var asks = version.Require is { } require ? Conditions.Say(require, version.Limit, book, phrases)
-            : version.Limit is { } limit ? "the limit is " + phrases.Show.Of(limit)
-            : rule.Body is RuleBody.Require { Holds: { } holds } ? Conditions.Say(holds, null, book, phrases) : "";
-        return $"{Sentence.Capital(when)}: {asks}.";
-    }
 }

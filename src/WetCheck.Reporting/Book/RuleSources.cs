@@ -11,11 +11,10 @@ internal static class RuleSources
     public static IEnumerable<SourceEntry> Of(IEnumerable<string> rows, RuleBook book) =>
         rows.Distinct().SelectMany(row => book.Sources.GetValueOrDefault(row, []));
 
-    /// <summary>"ICC, IRC P2709.2, 2009 to 2021: second-hand".</summary>
+    /// <summary>"IRC P2709.2, second-hand, 2009 to 2021"; what was seen says so too.</summary>
     public static string Say(SourceEntry entry, Phrases phrases)
     {
-        var named = Sentence.Joined(entry.Document, entry.Section);
-        var parts = new[] { entry.Publisher == entry.Document ? "" : entry.Publisher, named, entry.Editions }.Where(part => part.Length > 0);
-        return $"{string.Join(", ", parts)}: {(entry.Status == SourceStatus.Seen ? "seen" : Cited.Doubt(entry.Status, phrases))}";
+        var said = new Cited(entry, null, null).Whole(phrases);
+        return entry.Status == SourceStatus.Seen ? said + ", seen" : said;
     }
 }

@@ -12,14 +12,16 @@ internal sealed record Evidence(Side? Side, Measured? Test)
         return new Evidence(side, side is null ? null : TestOf(side, check));
     }
 
-    /// <summary>The one that failed; else the one too close to call; else the first that was made.</summary>
+    /// <summary>The test that failed; else one that is open; null where all are met.</summary>
+    public static Measured? Deciding(Side side) =>
+        side.Tests.FirstOrDefault(test => test.Answer == Tri.No) ?? side.Tests.FirstOrDefault(test => test.Answer == Tri.Unknown);
+
+    /// <summary>Of an open check the one too close to call, if there is one.</summary>
     private static Measured? TestOf(Side side, Check check)
     {
         var near = check.Judgement.Hangs.Where(hang => hang.Near).Select(hang => hang.Id).ToHashSet();
-        return side.Tests.FirstOrDefault(test => test.Answer == Tri.No)
-            ?? side.Tests.FirstOrDefault(test => test.Fact is { } fact && near.Contains(fact.Id))
-            ?? side.Tests.FirstOrDefault(test => test.Answer == Tri.Unknown)
-            ?? (side.Tests.Count > 0 ? side.Tests[0] : null);
+        var close = side.Tests.FirstOrDefault(test => test.Answer != Tri.Yes && test.Fact is { } fact && near.Contains(fact.Id));
+        return close ?? Deciding(side) ?? (side.Tests.Count > 0 ? side.Tests[0] : null);
     }
 
     private static Outcome Wanted(Check check) => check switch

@@ -11,9 +11,11 @@ namespace WetCheck.Reporting;
 /// <param name="Planned">What was found is a plan.</param>
 /// <param name="Counted">What else went into it: "cap adds 1" planned".</param>
 /// <param name="Should">On the same tape.</param>
+/// <param name="Brief">The same where there is little room.</param>
 /// <param name="Tape">The limit in the datum and the units that were read, where the rule's are others; else empty.</param>
 /// <param name="Do">The fix.</param>
 /// <param name="Before">A sentence.</param>
+/// <param name="SaysBrief">Who says so, where there is little room.</param>
 /// <param name="Also">Numbers of rules that yield to this one here.</param>
 /// <param name="Line">Of the job file: "line 35".</param>
 public sealed record Item(
@@ -28,6 +30,7 @@ public sealed record Item(
     bool Planned,
     string Counted,
     string Should,
+    string Brief,
     string Tape,
     string Short,
     bool IsOver,
@@ -35,6 +38,7 @@ public sealed record Item(
     string Do,
     string Before,
     string Says,
+    string SaysBrief,
     IReadOnlyList<string> Also,
     string Line,
     Entry Entry);

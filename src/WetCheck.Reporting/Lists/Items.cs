@@ -13,6 +13,7 @@ internal static class Items
         var worst = entry.Worst;
         var evidence = Evidence.Of(worst);
         var fact = evidence.Test?.Fact;
+        var cited = Says.Of(entry.Rule, evidence.Side, telling);
         var filled = RuleText.For(entry, telling);
         var isOver = evidence.Test is not null && Short.IsOver(evidence.Test);
         return new Item(
@@ -23,17 +24,19 @@ internal static class Items
             Sentence.Capital(Naming.Parts([.. entry.Checks.Select(check => check.Part)], phrases)),
             filled.Name,
             phrases.Find("work." + entry.Rule.WorkOf) ?? entry.Rule.WorkOf,
-            FoundIn(entry, telling),
+            entry.Result == Result.ReadAgain ? Again.Found(fact, FoundIn(entry, telling), telling) : FoundIn(entry, telling),
             fact is { IsPlanned: true } && entry.Paper != Paper.None,
             Counted(evidence.Test, telling),
             evidence.Test is null ? "" : Limit.Should(evidence.Test, telling),
+            evidence.Test is null ? "" : Limit.Brief(evidence.Test, telling),
             evidence.Test is null ? "" : OnTape.Of(evidence.Test, telling),
             evidence.Test is null ? "" : Short.By(evidence.Test, telling),
             isOver,
             filled.Why,
-            filled.Fix,
+            entry.Result == Result.ReadAgain ? Again.Do(fact, telling) : filled.Fix,
             Before.When(entry.Rule, fact, evidence.Test?.Of ?? worst.Part, telling),
-            Says.Line(Says.Of(entry.Rule, evidence.Side, telling), phrases, most: 2),
+            Says.Line(cited, phrases, most: 2),
+            Says.Line(cited.Select(source => source with { SeenIn = null }), phrases, most: 1),
             [.. entry.Also.Select(also => also.Number)],
             Line(fact is null ? null : Place(fact, telling), telling),
             entry);
@@ -45,12 +48,16 @@ internal static class Items
         var found = entry.Same
             .Select(check => Evidence.Of(check).Test?.Fact)
             .OfType<Fact>()
+            .Where(IsRead)
             .Select(fact => Found.Of(fact, telling))
             .ToList();
         return found.Count <= FoundAtMost
             ? SharedEnd.List(found, telling.Phrases)
             : SharedEnd.List([.. found.Take(FoundAtMost - 1)], telling.Phrases) + ", " + telling.Phrases.Count("say.more", found.Count - FoundAtMost + 1);
     }
+
+    /// <summary>Somebody answered it, or something it is worked out from; bounds of nature alone are nothing found.</summary>
+    private static bool IsRead(Fact fact) => fact.Counted is not null || fact.From.Any(IsRead);
 
     /// <summary>Where the reading stands; where it would stand when there is none.</summary>
     public static At? Place(Fact fact, Telling telling) => fact.Counted?.At

@@ -14,6 +14,13 @@ internal static class Limit
             : own;
     }
 
+    /// <summary>The same where there is little room: "3" on your tape"; a fall without its slope.</summary>
+    public static string Brief(Measured test, Telling telling) => OnTape.Of(test, telling) is { Length: > 0 } tape
+        ? telling.Phrases.Say("limit.tape-only", ("tape", tape))
+        : Fall.Of(test.Fact) is { } fall && OnTape.Bound(test) is { } slope && test.Condition is Condition.Compare { By: var by }
+            ? telling.Show.FallLimit(slope, fall, by)
+            : Own(test, telling);
+
     /// <summary>"2" or more above the finished curb"; a fall over the run that was read; "folded or pieced".</summary>
     public static string Own(Measured test, Telling telling)
     {

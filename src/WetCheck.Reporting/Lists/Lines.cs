@@ -9,13 +9,18 @@ internal static class Lines
     public static IReadOnlyList<Line> Hidden(Telling telling) =>
         [.. telling.Walk.Entries.Where(entry => entry.Result == Result.HiddenNow).Select(entry => new Line(entry.Number, Hidden(entry.Worst, telling)))];
 
-    /// <summary>Values of the plan to keep, so that what is good on paper stays so.</summary>
+    /// <summary>Values of the plan to keep, so that what is good on paper stays so. Of several bounds on one value the tightest.</summary>
     public static IReadOnlyList<Line> Hold(Telling telling) => [.. telling.Walk.Entries
-        .Where(entry => entry.Paper == Paper.Good && entry.Worst.Hold.Count > 0)
-        .Select(entry => new Line(entry.Number, string.Join(' ', entry.Worst.Hold.Select(hold => telling.Phrases.Say(
+        .Where(entry => entry.Paper == Paper.Good)
+        .SelectMany(entry => entry.Worst.Hold.Select(hold => (Entry: entry, Hold: hold)))
+        .GroupBy(kept => (kept.Hold.Fact.Id, kept.Hold.By))
+        .Select(group => group.Key.By is Comparison.AtLeast or Comparison.Over
+            ? group.MaxBy(kept => kept.Hold.Bound)
+            : group.MinBy(kept => kept.Hold.Bound))
+        .Select(kept => new Line(kept.Entry.Number, telling.Phrases.Say(
             "hold.keep",
-            ("place", Naming.Place(entry.Worst.Part, telling.Phrases)),
-            ("hold", Bound(hold, telling)))))))];
+            ("place", Naming.Place(kept.Entry.Worst.Part, telling.Phrases)),
+            ("hold", Bound(kept.Hold, telling)))))];
 
     public static IReadOnlyList<Line> Said(IReadOnlyList<Check> checks, Telling telling) => [.. checks.Select(check =>
     {

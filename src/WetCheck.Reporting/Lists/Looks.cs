@@ -72,8 +72,8 @@ internal static class Looks
     private static (string Title, string Detail) Shown(Look look, Telling telling)
     {
         var all = look.Settles.Concat(look.Bears).ToList();
-        var shown = all.Where(entry => entry.Paper == Paper.Short || Sides.Differ(entry.Worst, telling)).ToList();
-        if (shown.Count == 0 || (look.Reading is not null && look.Paper != Paper.Short && !Decides(look, shown[0])))
+        var shown = all.Where(entry => entry.Paper == Paper.Short || entry.Worst.IsShortUnless || (Sides.Differ(entry.Worst, telling) && Items.FoundIn(entry, telling).Length > 0)).ToList();
+        if (shown.Count == 0 || (Discipline(look, telling) is null && look.Paper != Paper.Short && !Decides(look, shown[0]) && !IsWayOut(look, shown[0])))
         {
             return ("", "");
         }
@@ -81,7 +81,9 @@ internal static class Looks
         var entry = shown[0];
         var item = Items.Of(entry, telling);
         var paper = entry.Paper == Paper.Short ? ".short" : "";
-        var title = Discipline(look, telling) is { } discipline
+        var title = look.Reading is not null && entry.Worst.IsShortUnless
+            ? telling.Phrases.Say("look.short-unless", ("place", item.Place), ("what", item.What))
+            : Discipline(look, telling) is { } discipline
             ? telling.Phrases.Say($"look.by-code{paper}", ("place", item.Place), ("what", item.What), ("discipline", telling.Phrases.Of(discipline.Say)))
             : telling.Phrases.Say($"look.open{paper}", ("place", item.Place), ("what", item.What));
         var others = shown.Skip(1).Select(other => other.Number).Distinct().ToList();
@@ -95,6 +97,9 @@ internal static class Looks
     public static string WithCounted(Item item, Telling telling) => item.Counted.Length == 0
         ? item.Found
         : telling.Phrases.Say("say.counts", ("found", item.Found), ("counted", item.Counted));
+
+    /// <summary>What is asked is the only way out of being short.</summary>
+    private static bool IsWayOut(Look look, Entry entry) => look.Reading is not null && entry.Worst.IsShortUnless;
 
     /// <summary>The fact that is asked decides which version is in force.</summary>
     private static bool Decides(Look look, Entry entry) =>

@@ -10,6 +10,7 @@ internal static class OnTape
     {
         if (test is not { Condition: Condition.Compare { By: var by }, Fact: { Kind.Is: not Form.Fall } fact }
             || Bound(test) is not { } bound
+            || (bound.Sign == 0 && fact.Kind.Is == Form.Height)
             || (IsSameDatum(test, fact) && IsSameUnits(test, telling)))
         {
             return "";

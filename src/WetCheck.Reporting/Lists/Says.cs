@@ -53,11 +53,19 @@ internal sealed record Cited(SourceEntry Entry, int? Edition, string? SeenIn)
         }
 
         var year = Edition?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "";
-        var publisher = Entry.Of is null && !Entry.Document.StartsWith(Entry.Publisher, StringComparison.OrdinalIgnoreCase) ? Entry.Publisher : "";
-        var named = Sentence.Joined(publisher, Entry.Document, year, Entry.Section);
+        var named = Sentence.Joined(Publisher, Entry.Document, year, Entry.Section);
         var seen = SeenIn is null ? "" : phrases.Say("doubt.seen-in", ("family", SeenIn));
         return string.Join(", ", new[] { Sentence.Capital(named), doubt, seen }.Where(part => part.Length > 0));
     }
+
+    /// <summary>A code is known by its name; a standard by its publisher too: "ANSI A108.01", "State of Wisconsin: SPS".</summary>
+    private string Publisher => Entry switch
+    {
+        { Of: not null } or { Status: SourceStatus.Computed } => "",
+        _ when Entry.Document.StartsWith(Entry.Publisher, StringComparison.OrdinalIgnoreCase) => "",
+        _ when Entry.Publisher.All(char.IsUpper) || Entry.Document.EndsWith("practice", StringComparison.Ordinal) => Entry.Publisher,
+        _ => Entry.Publisher + ":",
+    };
 
     public static string Doubt(SourceStatus status, Phrases phrases) => status switch
     {

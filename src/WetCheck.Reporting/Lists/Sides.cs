@@ -5,59 +5,85 @@ namespace WetCheck.Reporting;
 /// <summary>Both sides of a check that comes out differently by the code, or by a fact nobody has looked at.</summary>
 internal static class Sides
 {
-    /// <summary>True where at least two sides come to different ends, or ask for different limits.</summary>
-    public static bool Differ(Check check, Telling telling) => Grouped(check, telling).Count > 1;
+    /// <summary>True where sides that can be told apart come to different ends, or ask for different limits.</summary>
+    public static bool Differ(Check check, Telling telling)
+    {
+        var groups = Grouped(check, telling);
+        return groups.Count > 1 && groups.SelectMany(group => group.Names).GroupBy(name => name).All(same => same.Count() == 1);
+    }
 
     /// <summary>"IRC and IPC: OK. UPC asks 1024 sq in or more."</summary>
     public static string Say(Check check, Telling telling)
     {
-        var groups = Grouped(check, telling);
-        return string.Join(' ', groups.Select(group => group.Outcome switch
+        var (phrases, groups) = (telling.Phrases, Grouped(check, telling));
+        return string.Join(' ', groups.Select(group =>
         {
-            Outcome.Ok => telling.Phrases.Say("look.side-ok", ("codes", Label(group))),
-            Outcome.NotHere => telling.Phrases.Say("look.side-none", ("codes", Label(group))),
-            _ => telling.Phrases.Say(group.Labels.Count > 1 ? "look.sides-ask" : "look.side-asks", ("codes", Label(group)), ("limit", group.Limit)),
-        }).Select(Sentence.Closed).Select(Sentence.Capital));
-
-        string Label(Group group) => telling.Phrases.List(group.Labels);
+            var names = Families(group, groups);
+            var label = ("codes", phrases.List(names));
+            return Sentence.Closed(Sentence.Capital(group.Outcome switch
+            {
+                Outcome.Ok => phrases.Say("look.side-ok", label),
+                Outcome.NotHere => phrases.Say("look.side-none", label),
+                _ => phrases.Say(names.Count > 1 ? "look.sides-ask" : "look.side-asks", label, ("limit", group.Limit)),
+            }));
+        }));
     }
 
-    private static List<Group> Grouped(Check check, Telling telling)
+    private static List<SideGroup> Grouped(Check check, Telling telling)
     {
-        var groups = new List<Group>();
+        var groups = new List<SideGroup>();
         foreach (var side in check.Sides)
         {
             var outcome = side.Outcome == Outcome.Open ? Outcome.Correction : side.Outcome;
-            var test = side.Tests.FirstOrDefault(t => t.Answer != Tri.Yes);
-            var limit = outcome is Outcome.Ok or Outcome.NotHere || test is null ? "" : Limit.Own(test, telling);
+            var test = Evidence.Deciding(side);
+            var limit = outcome is Outcome.Ok or Outcome.NotHere || test is null ? "" : Asked(test, telling);
             var group = groups.Find(g => g.Outcome == outcome && g.Limit == limit);
             if (group is null)
             {
-                groups.Add(group = new Group(outcome, limit, []));
+                groups.Add(group = new SideGroup(outcome, limit, []));
             }
 
-            foreach (var label in Labels(side, telling).Where(label => !group.Labels.Contains(label)))
-            {
-                group.Labels.Add(label);
-            }
+            group.Add(Labels(side, telling));
         }
 
         return groups;
     }
 
-    private static List<string> Labels(Side side, Telling telling)
+    /// <summary>Sides may ask for different things: a number that was worked out bears its name.</summary>
+    private static string Asked(Measured test, Telling telling) =>
+        test.Fact is { Kind.Derived: true } fact ? $"{Naming.Reading(fact.Kind)} {Limit.Own(test, telling)}" : Limit.Own(test, telling);
+
+    /// <summary>Its codes; without one what its versions are for.</summary>
+    private static List<SideLabel> Labels(Side side, Telling telling)
     {
-        var codes = side.Codes.Select(code => Naming.Code(code, telling.Phrases)).ToList();
-        if (codes.Count > 0)
+        if (side.Codes.Count > 0)
         {
-            return codes;
+            return [.. side.Codes.Select(code => new SideLabel(Naming.Code(code, telling.Phrases), code.Family))];
         }
 
         var whens = side.Versions.Select(version => version.When).OfType<Condition>()
-            .Select(when => Conditions.Say(when, null, telling.Walk.Book, telling.Phrases))
+            .Select(when => new SideLabel(Conditions.Say(when, null, telling.Walk.Book, telling.Phrases), null))
             .ToList();
-        return whens.Count > 0 ? whens : [telling.Phrases["look.otherwise"]];
+        return whens.Count > 0 ? whens : [new SideLabel(telling.Phrases["look.otherwise"], null)];
     }
 
-    private sealed record Group(Outcome Outcome, string Limit, List<string> Labels);
+    /// <summary>A family of which every edition asks the same goes by its bare name.</summary>
+    private static List<string> Families(SideGroup group, List<SideGroup> all)
+    {
+        var split = all.Where(other => other != group).SelectMany(other => other.Labels).Select(label => label.Family).ToHashSet();
+        return [.. group.Labels
+            .Select(label => label.Family is { } family && !split.Contains(family) && group.Labels.Count(other => other.Family == family) > 1 ? family : label.Name)
+            .Distinct()];
+    }
 }
+
+/// <summary>Sides that come to the same.</summary>
+internal sealed record SideGroup(Outcome Outcome, string Limit, List<SideLabel> Labels)
+{
+    public IEnumerable<string> Names => Labels.Select(label => label.Name);
+
+    public void Add(IEnumerable<SideLabel> labels) => Labels.AddRange(labels.Where(label => !Labels.Contains(label)).ToList());
+}
+
+/// <param name="Family">Of a code; null for a side that something else decides.</param>
+internal sealed record SideLabel(string Name, string? Family);

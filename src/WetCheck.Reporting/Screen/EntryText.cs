@@ -31,20 +31,20 @@ internal static class EntryText
     }
 
     /// <summary>"Found 2-1/2" above the rough curb. Should be 3" or more. Short by 1/2"."</summary>
-    public static string Measured(Item item, Phrases phrases, bool counted = true, bool lacks = true) => Sentence.Joined(
-        FoundText(item, phrases, counted),
-        item.Should.Length == 0 ? "" : phrases.Say("say.should", ("limit", item.Should)),
-        !lacks || item.Short.Length == 0 ? "" : phrases.Say(item.IsOver ? "say.over" : "say.short", ("short", item.Short)));
+    private static string Measured(Item item, Phrases phrases, Plenty plenty) => Sentence.Joined(
+        FoundText(item, phrases, counted: plenty >= Plenty.Counted),
+        item.Should.Length == 0 ? "" : phrases.Say("say.should", ("limit", plenty >= Plenty.WholeLimit ? item.Should : item.Brief)),
+        plenty < Plenty.Short || item.Short.Length == 0 ? "" : phrases.Say(item.IsOver ? "say.over" : "say.short", ("short", item.Short)));
 
     private static IReadOnlyList<string> Laid(Item item, Phrases phrases, Plenty plenty, bool apart)
     {
         var margin = new string(' ', Column.Indent);
         var told = Sentence.Joined(
-            Measured(item, phrases, counted: plenty >= Plenty.Counted, lacks: plenty >= Plenty.Short),
+            Measured(item, phrases, plenty),
             plenty >= Plenty.WholeFix ? item.Do : Sentence.First(item.Do));
-        var says = plenty >= Plenty.AllSources ? item.Says : item.Says.Split("; ")[0];
+        var says = plenty >= Plenty.AllSources ? item.Says : item.SaysBrief;
         var also = item.Also.Count == 0 ? "" : phrases.Say("say.also", ("numbers", Numbers.Few(item.Also, phrases)));
-        var end = Sentence.Joined(item.Before, Sentence.Closed(also.Length == 0 ? says : $"{says}; {also}"));
+        var end = Sentence.Joined(item.Mark == Mark.Stop ? "" : item.Before, Sentence.Closed(also.Length == 0 ? says : $"{says}; {also}"));
         var title = Column.Wrap(Title(item, phrases), Column.Numbered(item.Number));
         return apart
             ? [.. title, .. told.Length == 0 ? [] : Column.Wrap(told, margin), .. Column.WithEnd(Column.Wrap(end, margin), item.Line)]
@@ -58,5 +58,5 @@ internal static class EntryText
     }
 
     /// <summary>What falls away first where there is no room, last named first.</summary>
-    private enum Plenty { Least, WholeFix, Counted, Short, AllSources, All = AllSources }
+    private enum Plenty { Least, WholeLimit, WholeFix, Counted, Short, AllSources, All = AllSources }
 }

@@ -26,7 +26,7 @@ internal static class WhyMeasured
         lines.Add(item.IsOver ? "over" : "short", item.Short.Length == 0 ? "" : Sentence.Joined(Sentence.Closed(item.Short), CannotMiss(entry, test, telling)));
         if (entry.Result == Result.ReadAgain)
         {
-            lines.Add("note", phrases[test?.Fact?.Clash == true ? "again.clash" : "again.near"]);
+            lines.Add("note", Again.Do(test?.Fact, telling));
         }
 
         lines.Add("on-paper", entry.Paper == Paper.Correction ? phrases["why.still-cheap"] : "");
@@ -59,15 +59,8 @@ internal static class WhyMeasured
     /// <summary>"A tape to 1/16" can't miss that."</summary>
     private static string CannotMiss(Entry entry, Measured? test, Telling telling)
     {
-        if (entry.Result != Result.Correction || test?.Fact is not { ReadOnce: true, IsPlanned: false, Kind.Measure: { } measure, Counted: { } reading } fact
-            || (reading.Tool ?? fact.Kind.Tool) is not { } tool)
-        {
-            return "";
-        }
-
-        var unit = Found.UnitOf(fact, telling);
-        var half = tool.HalfMark(measure, unit.IsMetric);
-        return half.Sign == 0 ? "" : Sentence.Capital(telling.Phrases.Say(
-            "why.cannot-miss", ("tool", telling.Phrases.Of(tool.Say)), ("mark", telling.Show.Of(half * 2, unit))));
+        return entry.Result == Result.Correction && test?.Fact is { ReadOnce: true, IsPlanned: false } fact && Again.Mark(fact, telling) is { } mark
+            ? telling.Phrases.Say("why.cannot-miss", ("tool", mark.Tool), ("mark", mark.Smallest))
+            : "";
     }
 }

@@ -32,6 +32,11 @@ internal static class Naming
             return Part(first, phrases);
         }
 
+        if (parts.Count == first.Kind.Places.Count && first.Kind.Many == Many.PerPlace)
+        {
+            return phrases.Of(first.Kind.Several);
+        }
+
         var places = parts.Select(part => part.Place).OfType<Place>().Select(place => phrases.Of(place.Say)).Distinct().ToList();
         var several = phrases.Of(first.Kind.Several) is { Length: > 0 } name ? name : Part(first, phrases);
         return places.Count == 0 ? several : $"{several}, {phrases.List(places)}";
