@@ -1,3 +1,13 @@
 using WetCheck.Cli;
 
-return (int)CommandLine.Run(args, Terminal.Real());
+var terminal = Terminal.Real();
+try
+{
+    return (int)CommandLine.Run(args, terminal);
+}
+catch (Exception fault)
+{
+    terminal.Err.WriteLine("WetCheck stopped at something it should be able to take. Your files are as they were.");
+    terminal.Err.WriteLine(fault);
+    return (int)ExitCode.Unreadable;
+}

@@ -12,7 +12,8 @@ internal sealed class Presence(Job job)
     {
         var said = _parts[part].Said;
         var own = new FactId(part.Id, FactId.Presence);
-        if (part.Above is null || said == Tri.Yes)
+        // What the method always has is there, also where the file says none: then nothing is known of it.
+        if (part.Above is null || said == Tri.Yes || (said == Tri.No && Names(job.Method?.Has, part)))
         {
             return (Tri.Yes, own);
         }

@@ -1,6 +1,7 @@
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Tests.Conventions;
+using Entry = WetCheck.Model.Entry;
 
 namespace WetCheck.Tests;
 

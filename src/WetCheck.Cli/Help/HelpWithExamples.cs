@@ -12,7 +12,8 @@ internal sealed class HelpWithExamples(HelpAction inner, IReadOnlyDictionary<str
     public override int Invoke(ParseResult parseResult)
     {
         var code = inner.Invoke(parseResult);
-        if (examples.TryGetValue(parseResult.CommandResult.Command.Name, out var lines))
+        var command = parseResult.CommandResult.Command;
+        if (examples.TryGetValue(command is RootCommand ? "wetcheck" : command.Name, out var lines))
         {
             var output = parseResult.InvocationConfiguration.Output;
             output.WriteLine("Examples:");

@@ -19,13 +19,23 @@ internal static class Lists
     public static string Screen(Walk walk, string format, bool all, Terminal terminal) =>
         format == "text" ? ScreenText.Of(Listing.Of(walk, English, Now(terminal)), all) : Punch(walk, format, terminal);
 
-    public static string Punch(Walk walk, string format, Terminal terminal) => format switch
+    public static string Punch(Walk walk, string format, Terminal terminal)
     {
-        "html" => PunchPage.Html(walk, English, Now(terminal)),
-        "md" => PunchPage.Markdown(walk, English, Now(terminal)),
-        "json" => JsonList.Of(walk, English, Now(terminal)),
-        _ => PunchPage.Message(walk, English, Now(terminal)),
-    };
+        try
+        {
+            return format switch
+            {
+                "html" => PunchPage.Html(walk, English, Now(terminal)),
+                "md" => PunchPage.Markdown(walk, English, Now(terminal)),
+                "json" => JsonList.Of(walk, English, Now(terminal)),
+                _ => PunchPage.Message(walk, English, Now(terminal)),
+            };
+        }
+        catch (TemplateException fault)
+        {
+            throw new Halt(ExitCode.Unreadable, fault.Message);
+        }
+    }
 
     public static string Why(Walk walk, Entry entry, Terminal terminal) => WhyText.Of(walk, entry, English, Now(terminal));
 

@@ -16,7 +16,9 @@ public static class Relations
     public static bool IsNearest(Part self, Part other, string kind) =>
         other.Kind.Name == kind && (self.Nearest(kind) is not { } above || above == other);
 
-    private static bool IsNeighbour(Part self, Part other) => other != self && other.Kind.Name == self.Kind.Name && other.Above == self.Above;
+    /// <summary>The unnamed rest of a list may be many: it has itself for a neighbour.</summary>
+    private static bool IsNeighbour(Part self, Part other) =>
+        (other != self || self.IsOther) && other.Kind.Name == self.Kind.Name && other.Above == self.Above;
 
     private static bool IsOrIsBelow(Part part, Part top) => part == top || (part.Above is { } above && IsOrIsBelow(above, top));
 }

@@ -8,11 +8,30 @@ public static class Results
     public static Walk Of(Job job, RuleBook book, IReadOnlyList<Finding> findings, IReadOnlyList<Problem> problems)
     {
         var checks = findings.Where(finding => finding.Rule.Body is RuleBody.Require).Select(finding => Check(job, book.Vocabulary, finding)).ToList();
-        var entries = Folding.Of(job, checks);
+        var entries = Folding.Of(job, [.. checks.Where(check => !IsRuledOut(job, check.State))]);
         return new Walk(job, book, entries, checks, Looks.Of(job, book.Vocabulary, entries),
             [.. findings.Where(finding => IsShown(job, finding)).Select(finding => Plain(finding, Result.Caution))],
             [.. findings.Where(finding => finding.Rule.Body is RuleBody.Note && finding.Judgement.Now == Outcome.Ok).Select(finding => Plain(finding, Result.Note))],
             problems);
+    }
+
+    /// <summary>A part that the method never has is no part of the job: it stands on no list.</summary>
+    private static bool IsRuledOut(Job job, PartState state)
+    {
+        if (state.Exists != Tri.No || job.Method is not { } method)
+        {
+            return false;
+        }
+
+        for (var part = state.Part; part is not null; part = part.Above)
+        {
+            if (method.RulesOut.Contains(part.Kind.Name))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static Check Check(Job job, Vocabulary vocabulary, Finding finding)

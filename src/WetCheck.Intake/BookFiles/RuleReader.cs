@@ -69,12 +69,23 @@ internal sealed class RuleReader(Vocabulary vocabulary, ProblemList problems)
         return word switch
         {
             "conclude" => Conclude(fields, part),
-            "caution" when fields.Yes("caution") => new RuleBody.Caution(Stop(fields, "from"), Stop(fields, "until", isNeeded: true) ?? ""),
-            "note" when fields.Yes("note") => new RuleBody.Note(),
+            "caution" => Marked(fields, word, new RuleBody.Caution(Stop(fields, "from"), Stop(fields, "until", isNeeded: true) ?? "")),
+            "note" => Marked(fields, word, new RuleBody.Note()),
             _ => new RuleBody.Require(fields.Has("require")
                 ? new ConditionReader(vocabulary, problems, Limit: true).Read(fields.Take("require"), part)
                 : null),
         };
+    }
+
+    /// <summary>The marker line of a caution or note says <c>yes</c>.</summary>
+    private RuleBody Marked(Fields fields, string word, RuleBody body)
+    {
+        if (!fields.Yes(word) && fields.Scalar(word) is { } said && Names.Same(said.Text, "no"))
+        {
+            problems.Add(said.At, Messages.OneBody([]));
+        }
+
+        return body;
     }
 
     private RuleBody Conclude(Fields fields, PartKind part)

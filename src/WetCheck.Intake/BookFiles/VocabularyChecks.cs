@@ -36,6 +36,11 @@ internal static class VocabularyChecks
             problems.Add(kind.At, Messages.UnknownName($"reading of \"{kind.Name}\"", main, [.. kind.Readings.Select(reading => reading.Name)]));
         }
 
+        if (kind.Main is null && (kind.Many != Many.One || kind.Stands.Contains('.', StringComparison.Ordinal)))
+        {
+            problems.Add(kind.At, Messages.Missing("main"));
+        }
+
         if (kind.Places.Count == 0 && (kind.Many == Many.PerPlace || kind.Stands.Contains('<', StringComparison.Ordinal)))
         {
             problems.Add(kind.At, Messages.Missing("places"));

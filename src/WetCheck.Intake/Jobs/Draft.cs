@@ -6,6 +6,7 @@ namespace WetCheck.Intake;
 internal sealed class Draft
 {
     private readonly Dictionary<(string Kind, string? Place, int? Index), PartNotes> _parts = [];
+    private readonly Dictionary<(string Kind, string? Place), int> _last = [];
 
     public Header Header { get; set; } = new();
 
@@ -34,8 +35,12 @@ internal sealed class Draft
     public IEnumerable<PartNotes> Members(PartKind kind) =>
         _parts.Where(pair => pair.Key.Kind == kind.Name && pair.Value.Index is not null).Select(pair => pair.Value);
 
-    public int NextIndex(PartKind kind, Place? place) =>
-        1 + Members(kind).Where(member => kind.Many == Many.Ordered || member.Place == place).Select(member => member.Index!.Value).Append(0).Max();
+    /// <summary>The next place in a list: among those of a place, in an ordered list among all. One that can't be read has its own too.</summary>
+    public int NextIndex(PartKind kind, Place? place)
+    {
+        var key = (kind.Name, kind.Many == Many.Ordered ? null : place?.Name);
+        return _last[key] = _last.GetValueOrDefault(key) + 1;
+    }
 
     /// <summary>Forgets the parts of a kind, all or those at a place.</summary>
     public void Forget(PartKind kind, Place? place = null)
@@ -43,6 +48,7 @@ internal sealed class Draft
         foreach (var key in _parts.Keys.Where(key => key.Kind == kind.Name && (place is null || key.Place == place.Name)).ToList())
         {
             _parts.Remove(key);
+            _last.Remove((key.Kind, key.Place));
         }
     }
 }

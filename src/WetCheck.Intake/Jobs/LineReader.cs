@@ -5,6 +5,9 @@ namespace WetCheck.Intake;
 /// <summary>Reads the answers of one line into the draft.</summary>
 internal sealed class LineReader(Vocabulary vocabulary, Draft draft, AnswerReader answers, ValueReader values, ProblemList problems)
 {
+    /// <summary>Nobody counts more on one line.</summary>
+    private const int MostMembers = 200;
+
     private readonly PartReader _parts = new(values, problems);
 
     public void Read(Line line, Entry entry)
@@ -94,9 +97,16 @@ internal sealed class LineReader(Vocabulary vocabulary, Draft draft, AnswerReade
             draft.Lists[kind.Name] = (Tri.Yes, at);
         }
 
-        foreach (var piece in whole.Items())
+        var items = whole.Items();
+        foreach (var piece in items.Take(MostMembers))
         {
             Member(kind, place, Item.Of(piece, place is null ? kind.Places : [], vocabulary), at);
+        }
+
+        if (items.Count > MostMembers)
+        {
+            problems.Add(items[MostMembers].At, Messages.TooManyMembers(MostMembers));
+            draft.Torn.Add(kind.Name);
         }
     }
 

@@ -3,7 +3,7 @@ namespace WetCheck.Intake;
 /// <summary>Sentences about the files of a rule book.</summary>
 internal static partial class Messages
 {
-    public static Message NamesWanted() => Message.Blanks("names-wanted", "Lines of  name: value  belong here.");
+    public static Message NamesWanted() => Message.Blanks("names-wanted", "Lines belong here, not a text. Write  name: value");
 
     public static Message TextWanted() => Message.Blanks("text-wanted", "A single text belongs here. Write it on this line.");
 
@@ -16,7 +16,9 @@ internal static partial class Messages
 
     public static Message YesOrNo(string text) => Message.Blanks("yes-or-no", $"\"{Short(text)}\" is neither yes nor no. Write one of them.");
 
-    public static Message BookQuantity(Fault fault) => Message.Blanks(fault.Code, fault.Say);
+    /// <summary>Book files have no line for units.</summary>
+    public static Message BookQuantity(Fault fault) => Message.Blanks(
+        fault.Code, fault.Code == LoneNumbersCode ? "Inches or millimetres? A book is for both: write  2 in  or  40 mm" : fault.Say);
 
     public static Message UnknownName(string what, string name, IReadOnlyList<string> known) =>
         Message.Blanks("unknown-name", $"There is no {what} \"{Short(name)}\".{NearestOf(name, known)}");
@@ -38,7 +40,7 @@ internal static partial class Messages
         Message.Blanks("no-datum", $"\"{reading}\" is a height: say above what. Write  ... above DATUM");
 
     public static Message DatumNotWanted(string reading) =>
-        Message.Blanks("datum-not-wanted", $"\"{reading}\" is no height: leave out the words after the number.");
+        Message.Blanks("datum-not-wanted", $"\"{reading}\" is no height. Leave out the words after the number.");
 
     public static Message OtherMeasure(string reading, string other) =>
         Message.Blanks("other-measure", $"\"{reading}\" can't be held against \"{other}\": they don't measure the same. Name a reading that does.");
@@ -123,10 +125,12 @@ internal static partial class Messages
     private static string NearestOf(string name, IReadOnlyList<string> known)
     {
         var nearest = Names.Nearest(name, known);
-        var others = known.Where(other => other != nearest).Take(12).ToList();
-        var dots = known.Count(other => other != nearest) > others.Count ? " ..." : "";
-        return nearest is null ? $" Known: {string.Join(", ", others)}{dots}."
+        var others = known.Where(other => other != nearest).Distinct().ToList();
+        var listed = string.Join(", ", others.Take(MostListed)) + (others.Count > MostListed ? " ..." : ".");
+        return nearest is null ? $" Known: {listed}"
             : others.Count == 0 ? $" Nearest: {nearest}."
-            : $" Nearest: {nearest}. Also: {string.Join(", ", others)}{dots}.";
+            : $" Nearest: {nearest}. Also: {listed}";
     }
+
+    private const int MostListed = 12;
 }

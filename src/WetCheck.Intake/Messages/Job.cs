@@ -30,9 +30,6 @@ internal static partial class Messages
     public static Message SayWhichBelow(string section, string typed, IReadOnlyList<string> lines) =>
         Message.Blanks("say-which-below", $"What of the {section} is \"{Short(typed)}\"? Write it below, two spaces in, behind one of: {string.Join(", ", lines)}.");
 
-    public static Message SayWhich(string typed, IReadOnlyList<string> readings) =>
-        Message.Blanks("say-which", $"What is \"{Short(typed)}\" here? Write one of these in front: {string.Join(", ", readings)}.");
-
     public static Message AnsweredTwice(string reading, string typed) =>
         Message.Blanks("answered-twice", $"\"{reading}\" is answered twice; \"{Short(typed)}\" is the second. Write one of them.");
 
@@ -45,6 +42,9 @@ internal static partial class Messages
     public static Message NoneAmongMembers(string word) =>
         Message.Blanks("none-among-members", $"\"{word}\" can't stand for one of several. Write ? for one that is there and nothing is known of.");
 
+    public static Message TooManyMembers(int most) =>
+        Message.Blanks("too-many-members", $"More than {most} on one line; the rest is not read. Write the worst ones, and  seen: some");
+
     public static Message AllOrSome(string typed) => Message.Blanks("all-or-some", $"\"{Short(typed)}\": have all been seen? Write  all  or  some");
 
     public static Message UnknownMethod(string typed, IReadOnlyList<string> known) =>
@@ -54,6 +54,9 @@ internal static partial class Messages
         "unknown-stage", $"{(method is null ? "No method" : $"\"{method}\"")} has {(method is null ? "a" : "no")} stop \"{Short(typed)}\".{NearestOf(typed, known)}");
 
     public static Message UnknownUnits(string typed) => Message.Blanks("unknown-units", $"\"{Short(typed)}\" are no units of a job. Write  inches  or  millimetres");
+
+    /// <summary>The code by which tape notation tells a number without a unit.</summary>
+    public const string LoneNumbersCode = "lone-number";
 
     public static Message LoneNumbers(IReadOnlyList<int> lines) => Message.Blanks(
         "lone-numbers", $"{Lines(lines)}: inches or millimetres? Write  units: inches  or  units: millimetres");

@@ -12,7 +12,7 @@ internal static partial class Messages
     }
 
     public static Message TooLong() =>
-        Message.Stops("too-long", "This file is longer than 1,000,000 characters. Is it a job file? Write one line for each answer.");
+        Message.Stops("file-too-long", "This file is longer than 1,000,000 characters. Is it a job file? Write one line for each answer.");
 
     public static Message TooMuch() => Message.Stops("too-much", "More than 100,000 names and answers. Is it a job file? Write one line for each answer.");
 

@@ -8,46 +8,58 @@ internal sealed class ProblemList
     /// <summary>More than this nobody reads: the rest is counted.</summary>
     public const int Most = 100;
 
+    private readonly List<string> _files = [];
     private readonly Dictionary<string, SourceText> _sources = new(StringComparer.Ordinal);
-    private readonly List<Problem> _all = [];
-    private readonly HashSet<(string File, int Line)> _broken = [];
+    private readonly Dictionary<(string File, int Line), List<Problem>> _byLine = [];
 
-    public bool Stops => _all.Exists(problem => problem.Effect == Effect.Stops);
+    public bool Stops { get; private set; }
 
-    public bool Any => _all.Count > 0;
+    public bool Any => _byLine.Count > 0;
 
-    /// <summary>Part of the answer on this line went into a comment, so that what is left of it says little.</summary>
-    public bool IsLost(At at) => _all.Exists(problem => problem.At.File == at.File && problem.At.Line == at.Line && problem.Code == Messages.HashCode);
-
-    public void Open(SourceText source) => _sources[source.File] = source;
+    public void Open(SourceText source)
+    {
+        if (_sources.TryAdd(source.File, source))
+        {
+            _files.Add(source.File);
+        }
+    }
 
     /// <summary>A line whose shape is broken gets one message: what else it says can't be told.</summary>
     public void Add(At at, Message message)
     {
-        if (_broken.Contains((at.File, at.Line)))
+        if (!_byLine.TryGetValue((at.File, at.Line), out var here))
+        {
+            _byLine[(at.File, at.Line)] = here = [];
+        }
+
+        if (here.Exists(old => old.Effect == Effect.Stops) || here.Count > Most)
         {
             return;
         }
 
         if (message.Effect == Effect.Stops)
         {
-            _broken.Add((at.File, at.Line));
-            _all.RemoveAll(problem => problem.At.File == at.File && problem.At.Line == at.Line);
+            Stops = true;
+            here.Clear();
         }
 
         var problem = new Problem(message.Code, at, message.Say, Typed(at), message.Effect);
-        if (!_all.Contains(problem))
+        if (!here.Contains(problem))
         {
-            _all.Add(problem);
+            here.Add(problem);
         }
     }
+
+    /// <summary>Part of the answer on this line went into a comment, so that what is left of it says little.</summary>
+    public bool IsLost(At at) =>
+        _byLine.TryGetValue((at.File, at.Line), out var here) && here.Exists(problem => problem.Code == Messages.HashCode);
 
     /// <summary>In file order, the files in the order they were opened.</summary>
     public IReadOnlyList<Problem> InOrder()
     {
-        var files = _sources.Keys.ToList();
-        var sorted = _all
-            .OrderBy(problem => files.IndexOf(problem.At.File))
+        var sorted = _byLine.Values
+            .SelectMany(here => here)
+            .OrderBy(problem => _files.IndexOf(problem.At.File))
             .ThenBy(problem => problem.At.Line)
             .ThenBy(problem => problem.At.Column)
             .ToList();
@@ -56,10 +68,15 @@ internal sealed class ProblemList
             return sorted;
         }
 
-        var more = Messages.More(sorted.Count - Most, sorted.Exists(problem => problem.Effect == Effect.Stops));
+        var more = Messages.More(sorted.Count - Most, Stops);
         var next = sorted[Most];
         return [.. sorted.Take(Most), new Problem(more.Code, next.At, more.Say, next.Typed, more.Effect)];
     }
 
-    private string Typed(At at) => _sources.TryGetValue(at.File, out var source) ? source.Line(at.Line) : "";
+    private string Typed(At at) => _sources.TryGetValue(at.File, out var source) ? Shown(source.Line(at.Line)) : "";
+
+    /// <summary>A line longer than any hand types is not shown whole.</summary>
+    private static string Shown(string line) => line.Length <= LongestShown ? line : line[..LongestShown];
+
+    private const int LongestShown = 400;
 }

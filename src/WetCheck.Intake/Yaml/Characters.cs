@@ -9,7 +9,7 @@ internal static partial class Characters
     /// <summary>A lone question mark is an answer here ("it is there, nothing known") and the start of a key in YAML.</summary>
     private const char WideQuestionMark = '？';
 
-    /// <summary>Spaces of phones and word processors become plain ones, odd characters too after they were named.</summary>
+    /// <summary>Spaces of phones and word processors become plain ones; odd characters are named and become a mark.</summary>
     public static string Plain(SourceText source, ProblemList problems)
     {
         var text = new StringBuilder(source.Text.Length);
@@ -29,7 +29,7 @@ internal static partial class Characters
             else if (IsOdd(c))
             {
                 problems.Add(source.Place(line, i - lineStart + 1), Messages.OddCharacter(c));
-                text.Append(' ');
+                text.Append('\uFFFD');
             }
             else
             {
@@ -37,7 +37,8 @@ internal static partial class Characters
             }
         }
 
-        return LoneQuestionMark().Replace(text.ToString(), WideQuestionMark.ToString());
+        var plain = TabsAlone().Replace(text.ToString(), line => new string(' ', line.Length));
+        return LoneQuestionMark().Replace(plain, WideQuestionMark.ToString());
     }
 
     /// <summary>The text of a value, with the question marks as typed.</summary>
@@ -47,6 +48,10 @@ internal static partial class Characters
         (char.IsControl(c) && c is not ('\t' or '\n' or '\r')) || char.IsSurrogate(c) || c is '\u2028' or '\u2029' or '\u200B' or '\u2060' or '\uFEFF' or '\uFFFE' or '\uFFFF';
 
     private static bool IsSpace(char c) => c is '\u00A0' or '\u202F' or '\u205F' or '\u3000' or (>= '\u2000' and <= '\u200A');
+
+    /// <summary>A line of nothing but space is a blank line, Tabs or not.</summary>
+    [GeneratedRegex(@"^[ \t]*\t[ \t]*(?=\r?$)", RegexOptions.Multiline)]
+    private static partial Regex TabsAlone();
 
     [GeneratedRegex(@"(?<=([:,\[{]|^\s*-)[ \t]*)\?(?=[ \t]*([,}\]\r\n]|$|[ \t]#))", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex LoneQuestionMark();

@@ -6,6 +6,9 @@ internal static class Document
     /// <summary>How many lines are given up, one after the other, to read on behind them.</summary>
     private const int MostGivenUp = 20;
 
+    /// <summary>A file longer than any hand types gets fewer tries.</summary>
+    private const int LongText = 100_000;
+
     /// <summary>Null for an empty file, and where nothing can be read.</summary>
     public static Node? Read(SourceText source, ProblemList problems)
     {
@@ -37,7 +40,7 @@ internal static class Document
         }
 
         var lines = ShapeScan.Mend(source, text, problems).Split('\n');
-        for (var i = 0; i < MostGivenUp; i++)
+        for (var i = 0; i < MostGivenUp && (i < 2 || text.Length < LongText); i++)
         {
             try
             {
@@ -57,10 +60,16 @@ internal static class Document
                     return null;
                 }
 
-                lines[fault.At.Line - 1] = "";
+                lines = fault.Reason.Code == Messages.SecondDocument().Code ? lines[..(fault.At.Line - 1)] : WithoutLine(lines, fault.At.Line);
             }
         }
 
         return null;
+    }
+
+    private static string[] WithoutLine(string[] lines, int number)
+    {
+        lines[number - 1] = "";
+        return lines;
     }
 }

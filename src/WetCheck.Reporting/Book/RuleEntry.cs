@@ -56,8 +56,8 @@ internal static class RuleEntry
 
     private static string Body(Rule rule, RuleBook book, Phrases phrases) => rule.Body switch
     {
-        RuleBody.Require { Holds: { } holds } => Conditions.Say(holds, null, book, phrases),
-        RuleBody.Require => "all that applies holds:",
+        RuleBody.Require { Holds: { } holds } when rule.Versions.All(version => version.Limit is null) => Conditions.Say(holds, null, book, phrases),
+        RuleBody.Require => "all of these that apply:",
         RuleBody.Conclude conclude => Sentence.Joined(conclude.Reading.Name, conclude.Climbs.Count == 0 ? "" : "and so of " + phrases.List([.. conclude.Climbs])),
         RuleBody.Caution caution => $"{(caution.From is { } from ? $"from {from} " : "")}until {caution.Until}",
         _ => "",

@@ -34,7 +34,7 @@ internal static class JsonFinding
 
         json.WriteEndArray();
         Sources(json, Says.Of(entry.Rule, evidence.Side, telling));
-        json.WriteString("at", At(evidence.Test?.Fact, telling));
+        json.WriteString("at", At(evidence.Test, telling));
         json.WriteString("basis", Basis(evidence.Test));
         json.WriteStartArray("hold");
         foreach (var hold in entry.Worst.Hold)
@@ -52,14 +52,14 @@ internal static class JsonFinding
         json.WriteStartArray("members");
         foreach (var check in entry.Checks)
         {
-            var fact = Evidence.Of(check).Test?.Fact;
+            var test = Evidence.Of(check).Test;
             json.WriteStartObject();
             json.WriteString("number", Naming.Member(entry, check));
             json.WriteString("part", check.Part.Id);
             json.WriteString("result", Keys.Of(check.Result));
             json.WriteString("paper", Keys.Of(check.Paper));
-            json.WriteString("found", fact is null ? "" : Found.Of(fact, telling));
-            json.WriteString("at", At(fact, telling));
+            json.WriteString("found", test is null ? "" : Tested.Found(test, telling));
+            json.WriteString("at", At(test, telling));
             json.WriteEndObject();
         }
 
@@ -90,13 +90,13 @@ internal static class JsonFinding
         ? place.Letters.Length > 0 ? $"{phrases.Of(place.Say)} ({place.Letters})" : phrases.Of(place.Say)
         : Naming.Part(part, phrases);
 
-    private static string? At(Fact? fact, Telling telling) => fact is null ? null : Items.Place(fact, telling)?.ToString();
+    private static string? At(Measured? test, Telling telling) => test is null ? null : Tested.At(test, telling)?.ToString();
 
     private static string? Basis(Measured? test) => test switch
     {
         null => null,
+        _ when Tested.IsPlanned(test) => "plan",
         { Fact: null } or { Fact.Counted: null } => "computed",
-        { Fact.IsPlanned: true } => "plan",
         _ => "read",
     };
 }

@@ -5,10 +5,10 @@ namespace WetCheck.Reporting;
 /// <summary>A reading that its tool can't settle, or that another contradicts.</summary>
 internal static class Again
 {
-    /// <summary>"15/32" over 24", by a tape to 1/16"".</summary>
-    public static string Found(Fact? fact, string found, Telling telling) => Mark(fact, telling) is { } mark
-        ? telling.Phrases.Say("again.by", ("found", found), ("tool", mark.Tool), ("mark", mark.Smallest))
-        : found;
+    /// <summary>"read by a tape to 1/16"".</summary>
+    public static string By(Fact? fact, Telling telling) => Mark(fact, telling) is { } mark
+        ? telling.Phrases.Say("again.by", ("tool", mark.Tool), ("mark", mark.Smallest))
+        : "";
 
     public static string Do(Fact? fact, Telling telling) => telling.Phrases[fact?.Clash == true ? "again.clash" : "again.near"];
 
@@ -20,7 +20,7 @@ internal static class Again
             return null;
         }
 
-        var unit = Reporting.Found.UnitOf(fact, telling);
+        var unit = Found.UnitOf(fact, telling);
         var (measure, shown) = Fall.Of(fact) is { Unit.Measure: Measure.Length } fall ? (Measure.Length, fall.Unit) : (unit.Measure, unit);
         var half = tool.HalfMark(measure, shown.IsMetric);
         return half.Sign == 0 ? null : (telling.Phrases.Of(tool.Say), telling.Show.Of(half * 2, shown));

@@ -7,11 +7,11 @@ internal static class Conditions
 {
     public static string Say(Condition condition, Quantity? limit, RuleBook book, Phrases phrases) => condition switch
     {
-        Condition.All all => string.Join(", ", all.Of.Select(of => Say(of, limit, book, phrases))),
-        Condition.AnyOf any => phrases.List([.. any.Of.Select(of => Say(of, limit, book, phrases))], "say.or"),
+        Condition.All all => string.Join($" {phrases["say.and"]} ", all.Of.Select(of => of is Condition.AnyOf ? $"({Say(of, limit, book, phrases)})" : Say(of, limit, book, phrases))),
+        Condition.AnyOf any => string.Join($"; {phrases["say.or"]} ", any.Of.Select(of => Say(of, limit, book, phrases))),
         Condition.Some some => phrases.Say("rule.some", ("of", Related(some.Of, book, phrases)), ("meets", Say(some.Meets, limit, book, phrases))),
         Condition.Each each => phrases.Say("rule.each", ("of", Related(each.Of, book, phrases)), ("meets", Say(each.Meets, limit, book, phrases))),
-        Condition.Is choice => $"{Reading(choice.Path, book, phrases)} {Choices(choice, phrases)}",
+        Condition.Is choice => $"{Reading(choice.Path, book, phrases)}: {Choices(choice, phrases)}",
         Condition.CodeIs code => phrases.List([.. code.OneOf.Select(range => Naming.Code(range, phrases))], "say.or"),
         Condition.MethodIs method => phrases.List([.. method.OneOf.Select(name => book.Vocabulary.Method(name) is { } m ? phrases.Of(m.Say) : name)], "say.or"),
         Condition.PlaceIs place => phrases.List([.. place.OneOf.Select(name => Place(name, book, phrases))], "say.or"),
@@ -33,10 +33,10 @@ internal static class Conditions
             : Limit.Bounded(compare.By, compare.To is Operand.Of of ? Reading(of.Path, book, phrases) : phrases["slot.limit"], phrases);
     }
 
-    /// <summary>"curb facing" for a reading of another part, its own word for one of the part itself.</summary>
+    /// <summary>"curb, facing" for a reading of another part, its own word for one of the part itself.</summary>
     private static string Reading(Model.Path path, RuleBook book, Phrases phrases) => path.Kind is { } kind
-        ? $"{Kind(kind, book, phrases)}, {Naming.Reading(path.Reading)}:"
-        : Naming.Reading(path.Reading) + ":";
+        ? $"{Kind(kind, book, phrases)}, {Naming.Reading(path.Reading)}"
+        : Naming.Reading(path.Reading);
 
     private static string Choices(Condition.Is choice, Phrases phrases) =>
         phrases.List([.. choice.OneOf.Select(key => Found.Choice(key, choice.Path.Reading, phrases))], "say.or");

@@ -24,13 +24,13 @@ internal static class Items
             Sentence.Capital(Naming.Parts([.. entry.Checks.Select(check => check.Part)], phrases)),
             filled.Name,
             phrases.Find("work." + entry.Rule.WorkOf) ?? entry.Rule.WorkOf,
-            entry.Result == Result.ReadAgain ? Again.Found(fact, FoundIn(entry, telling), telling) : FoundIn(entry, telling),
-            fact is { IsPlanned: true } && entry.Paper != Paper.None,
-            Counted(evidence.Test, telling),
+            FoundIn(entry, telling),
+            entry.Paper != Paper.None && evidence.Test is not null && Tested.IsPlanned(evidence.Test),
+            entry.Result == Result.ReadAgain ? Again.By(fact, telling) : Counted(evidence.Test, telling),
             evidence.Test is null ? "" : Limit.Should(evidence.Test, telling),
             evidence.Test is null ? "" : Limit.Brief(evidence.Test, telling),
             evidence.Test is null ? "" : OnTape.Of(evidence.Test, telling),
-            evidence.Test is null ? "" : Short.By(evidence.Test, telling),
+            evidence.Test is null || entry.Result == Result.ReadAgain ? "" : Short.By(evidence.Test, telling),
             isOver,
             filled.Why,
             entry.Result == Result.ReadAgain ? Again.Do(fact, telling) : filled.Fix,
@@ -38,7 +38,7 @@ internal static class Items
             Says.Line(cited, phrases, most: 2),
             Says.Line(cited.Select(source => source with { SeenIn = null }), phrases, most: 1),
             [.. entry.Also.Select(also => also.Number)],
-            Line(fact is null ? null : Place(fact, telling), telling),
+            Line(evidence.Test is null ? null : Tested.At(evidence.Test, telling), telling),
             entry);
     }
 
@@ -46,18 +46,15 @@ internal static class Items
     public static string FoundIn(Entry entry, Telling telling)
     {
         var found = entry.Same
-            .Select(check => Evidence.Of(check).Test?.Fact)
-            .OfType<Fact>()
-            .Where(IsRead)
-            .Select(fact => Found.Of(fact, telling))
+            .Select(check => Evidence.Of(check).Test)
+            .OfType<Measured>()
+            .Select(test => Tested.Found(test, telling))
+            .Where(found => found.Length > 0)
             .ToList();
         return found.Count <= FoundAtMost
             ? SharedEnd.List(found, telling.Phrases)
             : SharedEnd.List([.. found.Take(FoundAtMost - 1)], telling.Phrases) + ", " + telling.Phrases.Count("say.more", found.Count - FoundAtMost + 1);
     }
-
-    /// <summary>Somebody answered it, or something it is worked out from; bounds of nature alone are nothing found.</summary>
-    private static bool IsRead(Fact fact) => fact.Counted is not null || fact.From.Any(IsRead);
 
     /// <summary>Where the reading stands; where it would stand when there is none.</summary>
     public static At? Place(Fact fact, Telling telling) => fact.Counted?.At

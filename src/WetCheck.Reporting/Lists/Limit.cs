@@ -14,12 +14,14 @@ internal static class Limit
             : own;
     }
 
-    /// <summary>The same where there is little room: "3" on your tape"; a fall without its slope.</summary>
+    /// <summary>The same where there is little room: "3" on your tape"; a fall without its slope, a height without what is found from too.</summary>
     public static string Brief(Measured test, Telling telling) => OnTape.Of(test, telling) is { Length: > 0 } tape
         ? telling.Phrases.Say("limit.tape-only", ("tape", tape))
         : Fall.Of(test.Fact) is { } fall && OnTape.Bound(test) is { } slope && test.Condition is Condition.Compare { By: var by }
             ? telling.Show.FallLimit(slope, fall, by)
-            : Own(test, telling);
+        : test is { Condition: Condition.Compare { By: var limits }, Limit: { Value.Sign: > 0 } limit, LimitDatum: not null }
+            ? telling.Show.Limit(limit.Value.Abs, limit.Typed, limits)
+        : Own(test, telling);
 
     /// <summary>"2" or more above the finished curb"; a fall over the run that was read; "folded or pieced".</summary>
     public static string Own(Measured test, Telling telling)
@@ -85,7 +87,19 @@ internal static class Limit
         _ => "limit.under",
     };
 
-    private static string Choices(Measured test, Telling telling) => test.Condition is Condition.Is choice
-        ? telling.Phrases.List([.. choice.OneOf.Select(key => Found.Choice(key, choice.Path.Reading, telling.Phrases))], "say.or")
-        : "";
+    /// <summary>"folded or pieced"; where most choices are good, those that are not: "not film or felt".</summary>
+    private static string Choices(Measured test, Telling telling)
+    {
+        if (test.Condition is not Condition.Is { Path.Reading: var reading } choice)
+        {
+            return "";
+        }
+
+        var others = reading.Choices.Select(other => other.Key).Except(choice.OneOf).ToList();
+        return others.Count > 0 && others.Count * 2 < choice.OneOf.Count
+            ? telling.Phrases.Say("limit.not", ("limit", List(others)))
+            : List(choice.OneOf);
+
+        string List(IEnumerable<string> keys) => telling.Phrases.List([.. keys.Select(key => Found.Choice(key, reading, telling.Phrases))], "say.or");
+    }
 }

@@ -36,8 +36,13 @@ internal static class Lines
             "hold.bound",
             ("part", part is null ? hold.Fact.Id.Part : Naming.Part(part, telling.Phrases)),
             ("reading", Naming.Reading(hold.Fact.Kind)),
-            ("bound", telling.Show.Limit(hold.Bound, Found.UnitOf(hold.Fact, telling), hold.By)));
+            ("bound", Bound(hold, Found.UnitOf(hold.Fact, telling), telling)));
     }
+
+    /// <summary>A height at its datum or below it can't be told without naming the datum.</summary>
+    private static string Bound(Hold hold, Unit unit, Telling telling) => hold is { Fact.Kind: { Is: Form.Height, From: { } datum }, Bound.Sign: <= 0 }
+        ? Limit.Height(hold.By, new Quantity(Measure.Length, hold.Bound, unit), telling.Datum(datum), telling.Phrases)
+        : telling.Show.Limit(hold.Bound, unit, hold.By);
 
     private static string Hidden(Check check, Telling telling)
     {

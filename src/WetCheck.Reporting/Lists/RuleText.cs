@@ -39,7 +39,7 @@ internal sealed record RuleText(string Name, string Why, string Fix, string Say,
     {
         var phrases = telling.Phrases;
         var test = Evidence.Of(check).Test;
-        found = found is { Length: > 0 } ? found : test?.Fact is { } fact ? Found.Of(fact, telling) : phrases["slot.found"];
+        found = found is { Length: > 0 } ? found : test is not null && Tested.Found(test, telling) is { Length: > 0 } read ? read : phrases["slot.found"];
         var lacks = test is null ? "" : Short.By(test, telling);
         return
         [

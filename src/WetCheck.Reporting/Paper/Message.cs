@@ -24,7 +24,7 @@ internal static class Message
             ("codes", PageModel.Array(list.Heading.Codes.Select(Sentence.Capital))),
             ("warnings", PageModel.Array(list.Heading.Warnings)),
             ("book", list.Heading.Book),
-            ("when", list.Heading.When),
+            ("made", list.Heading.When),
             ("closing", list.Closing));
     }
 
@@ -52,7 +52,7 @@ internal static class Message
             : item.OnPaper ? " " + phrases["result.on-paper"] : "";
         var title = $"{item.Number}{mark} {item.Place}: {item.What}.";
         var found = item.Found.Length == 0 ? "" : Sentence.Closed(Sentence.Capital(item.Found));
-        var should = item.Should.Length == 0 ? "" : phrases.Say("message.needs", ("limit", item.Tape.Length > 0 ? item.Tape : item.Should));
+        var should = item.Should.Length == 0 ? "" : phrases.Say("message.needs", ("limit", item.Brief));
         var lines = new[]
         {
             Sentence.Joined(title, found, should, Sentence.First(item.Do), item.Before),

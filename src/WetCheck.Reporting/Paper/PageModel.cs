@@ -19,7 +19,7 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
             ("codes", Texts(head.Codes.Select(Sentence.Capital))),
             ("warnings", Texts(head.Warnings)),
             ("book", escape(head.Book)),
-            ("when", escape(head.When)),
+            ("made", escape(head.When)),
             ("ready", escape(list.Ready)),
             ("verdict", Texts(list.Verdict)),
             ("unread", Texts(list.Unread)),
@@ -56,25 +56,22 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
         ("number", escape(item.Number)),
         ("mark", MarkKey(item.Mark)),
         ("word", escape(Word(item))),
-        ("title", escape(EntryText.Title(item, list.Phrases))),
+        ("title", escape(EntryText.Title(item with { OnPaper = false }, list.Phrases))),
         ("found_label", escape(list.Phrases[item.Planned ? "page.planned" : "page.found"])),
         ("found", escape(item.Counted.Length == 0 ? item.Found : list.Phrases.Say("say.counts", ("found", item.Found), ("counted", item.Counted)))),
         ("should", escape(item.Should)),
         ("short_label", escape(list.Phrases[item.IsOver ? "page.over" : "page.short"])),
         ("short", escape(item.Short)),
+        ("measured", escape(EntryText.Measured(item, list.Phrases))),
         ("fix", rich(item.Do)),
         ("why", rich(item.Why)),
-        ("before", escape(item.Before)),
-        ("says", escape(Sentence.Closed(item.Says))),
-        ("also", escape(item.Also.Count == 0 ? "" : Sentence.Capital(list.Phrases.Say("say.also", ("numbers", Numbers.Few(item.Also, list.Phrases)))) + ".")),
+        ("end", escape(EntryText.End(item, list.Phrases))),
         ("line", escape(item.Line)));
 
     private ScriptObject Look(LookItem look) => Object(
         ("number", escape(look.Number)),
         ("title", escape(look.Title)),
-        ("detail", escape(look.Detail)),
-        ("ask", escape(look.Ask)),
-        ("how", escape(look.How)));
+        ("text", escape(Sentence.Joined(look.Detail, look.Ask, look.How))));
 
     /// <summary>Lines under a heading; on paper a caution stands with its two sentences.</summary>
     private IEnumerable<ScriptObject> Blocks() => new[]
@@ -102,7 +99,7 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
         PageWords.Select(key => (key, (object)escape(list.Phrases["page." + key.Replace('_', '-')])))
             .Concat(GroupWords.Select(key => (key, (object)escape(list.Phrases["group." + key.Replace('_', '-')])))));
 
-    private static readonly string[] PageWords = ["title", "should", "do", "why", "fixed", "again", "by", "page", "of", "seen_by", "date", "to_check"];
+    private static readonly string[] PageWords = ["title", "should", "fix", "why", "fixed", "again", "by", "page", "of", "seen_by", "date", "to_check"];
 
     private static readonly string[] GroupWords = ["look_next", "hidden"];
 

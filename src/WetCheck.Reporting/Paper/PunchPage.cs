@@ -10,8 +10,9 @@ public static class PunchPage
     public static string Html(Walk walk, string language, string when)
     {
         var list = Listing.Of(walk, language, when);
-        var model = new PageModel(list, Escape.Html, RichText.Html).Build();
+        var model = new PageModel(list, text => WholeFigures.Of(Escape.Html(text)), text => WholeFigures.Of(RichText.Html(text))).Build();
         model.IsReadOnly = false;
+        model.SetValue("title", Escape.Html($"{list.Heading.Job}: {list.Phrases["page.title"]}"), readOnly: true);
         model.SetValue("css_closing", Escape.Css(list.Closing), readOnly: true);
         model.SetValue("css_page", Escape.Css(list.Phrases["page.page"]), readOnly: true);
         model.SetValue("css_of", Escape.Css(list.Phrases["page.of"]), readOnly: true);

@@ -42,11 +42,12 @@ public static class Column
         }
 
         var room = Width - end.Length;
-        var last = lines[^1];
-        return last.Length < room - 1
-            ? [.. lines.SkipLast(1), last.PadRight(room) + end]
+        return HasRoom(lines, end)
+            ? [.. lines.SkipLast(1), lines[^1].PadRight(room) + end]
             : [.. lines, new string(' ', room) + end];
     }
+
+    public static bool HasRoom(IReadOnlyList<string> lines, string end) => lines[^1].Length < Width - end.Length - 1;
 
     /// <summary>A number in its own column: <c> 214-D   </c>.</summary>
     public static string Numbered(string number) => (" " + number).PadRight(Indent - 1) + " ";

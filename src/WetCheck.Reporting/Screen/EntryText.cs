@@ -31,6 +31,11 @@ internal static class EntryText
     }
 
     /// <summary>"Found 2-1/2" above the rough curb. Should be 3" or more. Short by 1/2"."</summary>
+    public static string Measured(Item item, Phrases phrases) => Measured(item, phrases, Plenty.All);
+
+    /// <summary>"Before the boards. IRC 2021 P2709.2, second-hand; also 222."</summary>
+    public static string End(Item item, Phrases phrases) => End(item, phrases, Plenty.All);
+
     private static string Measured(Item item, Phrases phrases, Plenty plenty) => Sentence.Joined(
         FoundText(item, phrases, counted: plenty >= Plenty.Counted),
         item.Should.Length == 0 ? "" : phrases.Say("say.should", ("limit", plenty >= Plenty.WholeLimit ? item.Should : item.Brief)),
@@ -41,14 +46,23 @@ internal static class EntryText
         var margin = new string(' ', Column.Indent);
         var told = Sentence.Joined(
             Measured(item, phrases, plenty),
-            plenty >= Plenty.WholeFix ? item.Do : Sentence.First(item.Do));
+            plenty >= Plenty.WholeFix ? item.Do : plenty >= Plenty.Sentence ? Sentence.First(item.Do) : Sentence.Clause(item.Do));
+        var end = End(item, phrases, plenty);
+        var title = Column.Wrap(Title(item, phrases), Column.Numbered(item.Number));
+        IReadOnlyList<string> text = apart && told.Length > 0
+            ? [.. Column.Wrap(told, margin), .. Column.Wrap(end, margin)]
+            : Column.Wrap(Sentence.Joined(told, end), margin);
+        return Column.HasRoom(text, item.Line) || !Column.HasRoom(title, item.Line)
+            ? [.. title, .. Column.WithEnd(text, item.Line)]
+            : [.. Column.WithEnd(title, item.Line), .. text];
+    }
+
+    /// <summary>That a Stop comes first is said by its heading.</summary>
+    private static string End(Item item, Phrases phrases, Plenty plenty)
+    {
         var says = plenty >= Plenty.AllSources ? item.Says : item.SaysBrief;
         var also = item.Also.Count == 0 ? "" : phrases.Say("say.also", ("numbers", Numbers.Few(item.Also, phrases)));
-        var end = Sentence.Joined(item.Mark == Mark.Stop ? "" : item.Before, Sentence.Closed(also.Length == 0 ? says : $"{says}; {also}"));
-        var title = Column.Wrap(Title(item, phrases), Column.Numbered(item.Number));
-        return apart
-            ? [.. title, .. told.Length == 0 ? [] : Column.Wrap(told, margin), .. Column.WithEnd(Column.Wrap(end, margin), item.Line)]
-            : [.. title, .. Column.WithEnd(Column.Wrap(Sentence.Joined(told, end), margin), item.Line)];
+        return Sentence.Joined(item.Mark == Mark.Stop ? "" : item.Before, Sentence.Closed(also.Length == 0 ? says : $"{says}; {also}"));
     }
 
     private static string FoundText(Item item, Phrases phrases, bool counted)
@@ -58,5 +72,5 @@ internal static class EntryText
     }
 
     /// <summary>What falls away first where there is no room, last named first.</summary>
-    private enum Plenty { Least, WholeLimit, WholeFix, Counted, Short, AllSources, All = AllSources }
+    private enum Plenty { Least, Sentence, WholeLimit, WholeFix, Counted, Short, AllSources, All = AllSources }
 }

@@ -52,12 +52,17 @@ public static class ScreenText
         .SelectMany(item => Column.Wrap(item.Found.Length == 0 ? item.Subject : $"{item.Subject}: {item.Found}", Column.Numbered(item.Number)))
         .Prepend(group.Title);
 
-    private static IEnumerable<string> End(Listing list) =>
+    internal static IEnumerable<string> End(Listing list) =>
     [
         .. Column.Wrap(list.Counts),
         .. list.Verdict.Concat(list.Unread).SelectMany(line => Column.Wrap(line)),
         .. Column.Wrap(list.Closing),
-        list.Phrases.Say("close.look", ("command", $"wetcheck look {list.Command}")),
-        list.Phrases.Say("close.print", ("command", $"wetcheck punch {list.Command} -o {Naming.Page(list.Command)}")),
+        .. Next("close.look", $"wetcheck look {list.Command}", list.Phrases),
+        .. Next("close.print", $"wetcheck punch {list.Command} -o {Naming.Page(list.Command)}", list.Phrases),
     ];
+
+    /// <summary>A command is never broken: where there is no room beside its label it stands below.</summary>
+    private static IEnumerable<string> Next(string key, string command, Phrases phrases) => phrases.Say(key, ("command", command)) is { Length: <= Column.Width } line
+        ? [line]
+        : [phrases.Say(key, ("command", "")).TrimEnd(), command];
 }

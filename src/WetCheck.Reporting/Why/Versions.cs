@@ -10,10 +10,9 @@ internal static class Versions
         .Where(version => version.When is not null && side?.Versions.Contains(version) != true)
         .Select(version => Of(rule, version, book, phrases));
 
-    /// <summary>"IRC 2006 and older or UPC: 3". Second-hand."</summary>
+    /// <summary>"Top 3" or more above the finished curb (IRC 2006 and older or UPC), second-hand."</summary>
     public static string Of(Rule rule, RuleVersion version, RuleBook book, Phrases phrases)
     {
-        var when = version.When is { } condition ? Conditions.Say(condition, null, book, phrases) : phrases["why.always"];
         var asks = version.Require is { } own ? Conditions.Say(own, version.Limit, book, phrases)
             : version.Limit is { } limit && rule.Body is RuleBody.Require { Holds: { } holds } ? Conditions.Say(holds, limit, book, phrases)
             : "";
@@ -22,6 +21,8 @@ internal static class Versions
             .Distinct()
             .ToList();
         var doubt = doubts is [{ Length: > 0 } only] ? ", " + only : "";
-        return Sentence.Closed(Sentence.Capital(phrases.Say("why.versions", ("when", when), ("limit", asks + doubt))));
+        return Sentence.Closed(Sentence.Capital(version.When is { } when
+            ? phrases.Say("why.version", ("limit", asks), ("when", Conditions.Say(when, null, book, phrases))) + doubt
+            : asks + doubt));
     }
 }

@@ -10,7 +10,7 @@ internal static class WhyMeasured
         var (phrases, test) = (telling.Phrases, evidence.Test);
         if (item.Found.Length > 0)
         {
-            lines.Add(item.Planned ? "planned" : "found", Sentence.Joined(Sentence.Closed(item.Found), Taken(test?.Fact, item.Line, telling)));
+            lines.Add(item.Planned ? "planned" : "found", Sentence.Joined(Sentence.Closed(Sentence.Capital(item.Found)), Taken(test?.Fact, item.Line, telling)));
         }
 
         lines.Add("counted", [.. Derived(test?.Fact), .. Counted(test, telling)]);
@@ -20,7 +20,7 @@ internal static class WhyMeasured
         }
         else if (item.Should.Length > 0)
         {
-            lines.Add("should", Sentence.Closed(item.Should));
+            lines.Add("should", Sentence.Closed(Sentence.Capital(item.Should)));
         }
 
         lines.Add(item.IsOver ? "over" : "short", item.Short.Length == 0 ? "" : Sentence.Joined(Sentence.Closed(item.Short), CannotMiss(entry, test, telling)));

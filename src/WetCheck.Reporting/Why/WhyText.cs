@@ -23,7 +23,7 @@ public static class WhyText
         lines.Add("why", item.Why);
         lines.Add("do", item.Do);
         lines.Add("work", item.Work);
-        lines.Add("would", entry.Paper is Paper.Correction or Paper.Short ? entry.Worst.Hold.Select(hold => Sentence.Capital(Lines.Bound(hold, telling)) + ".") : []);
+        lines.Add("would", WouldAlso.Of(entry, evidence, telling));
         lines.Add("members", Members(entry, telling));
         lines.Add("also", entry.Also.Select(also => $"{also.Number} {Items.Of(also, telling).What}"));
         lines.Add("care", entry.Result == Result.Correction ? Lines.Said(walk.Cautions, telling).Select(line => $"{line.Number} {line.More}") : []);
@@ -32,7 +32,7 @@ public static class WhyText
             lines.Add("done", $"wetcheck look {Naming.Job(walk.Job)} {entry.Number}");
         }
 
-        lines.Plain(Sentence.Joined($"{entry.Rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? ", " + when : "")}.", phrases["close.record"]));
+        lines.Plain(Sentence.Joined($"{entry.Rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", phrases["close.record"]));
         return lines.ToString();
     }
 
@@ -62,9 +62,9 @@ public static class WhyText
 
     private static IEnumerable<string> Members(Entry entry, Telling telling) => entry.Checks.Count < 2 ? [] : entry.Checks.Select(check =>
     {
-        var fact = Evidence.Of(check).Test?.Fact;
-        var found = fact is null ? "" : ", " + Found.Of(fact, telling);
-        var line = fact is null ? "" : Items.Line(Items.Place(fact, telling), telling);
-        return $"{Naming.Member(entry, check)} {telling.Phrases["result." + Keys.Of(check.Result)]}{found}{(line.Length > 0 ? $" ({line})" : "")}";
+        var test = Evidence.Of(check).Test;
+        var found = test is null ? "" : Tested.Found(test, telling);
+        var line = found.Length == 0 ? "" : Items.Line(Tested.At(test!, telling), telling);
+        return $"{Naming.Member(entry, check)} {telling.Phrases["result." + Keys.Of(check.Result)]}{(found.Length > 0 ? ", " + found : "")}{(line.Length > 0 ? $" ({line})" : "")}";
     });
 }

@@ -11,6 +11,14 @@ public static class Sentence
     /// <summary>Several sentences in one line; empty ones fall away.</summary>
     public static string Joined(params IEnumerable<string> sentences) => string.Join(' ', sentences.Where(s => s.Length > 0));
 
+    /// <summary>Up to the first comma of the first sentence, as a sentence of its own.</summary>
+    public static string Clause(string text)
+    {
+        var sentence = First(text);
+        var comma = sentence.IndexOf(", ", StringComparison.Ordinal);
+        return comma < 0 ? sentence : sentence[..comma] + ".";
+    }
+
     /// <summary>Up to the first full stop that ends a word; a figure or "B415." inside stays whole.</summary>
     public static string First(string text)
     {

@@ -68,7 +68,7 @@ public sealed class JobFileTests
     {
         var chance = new Random(20261125);
         using var desk = new Desk();
-        for (var i = 0; i < 200; i++)
+        for (var i = 0; i < 24; i++)
         {
             var bytes = new byte[chance.Next(400)];
             chance.NextBytes(bytes);

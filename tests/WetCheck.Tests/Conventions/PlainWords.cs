@@ -39,8 +39,8 @@ public sealed partial class PlainWords
     [GeneratedRegex("\"(?:[^\"\\\\]|\\\\.)*\"")]
     private static partial Regex Quoted();
 
-    /// <summary>A side of the room: a place name, a key, one of a list of sides.</summary>
-    [GeneratedRegex(@"\bright([ -](wall|side|sides|back|jamb|corner|hand))|\bright(?=\s*[:,\]}(])|(left|back|,|or|and|the)\s+right\b|\[right\b|curb right", RegexOptions.IgnoreCase)]
+    /// <summary>A side of the room: a place name, a key, one of a list of sides. Or a side of the paper, in a style sheet.</summary>
+    [GeneratedRegex(@"\bright([ -](wall|side|sides|back|jamb|corner|hand))|\bright(?=\s*[:,\]}(])|(left|back|,|or|and|the)\s+right\b|\[right\b|text-align:\s*right|[a-z]-right", RegexOptions.IgnoreCase)]
     private static partial Regex Walls();
 
     [GeneratedRegex(@"\bright\b", RegexOptions.IgnoreCase)]

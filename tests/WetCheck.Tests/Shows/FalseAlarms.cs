@@ -25,9 +25,8 @@ public sealed partial class FalseAlarms
     {
         var entry = Of(row);
         var walk = TheBook.Walk(entry.Job);
-        var judged = walk.Checks.Where(check => entry.Reads.Contains(check.Rule.Number) && check.Result is Result.Ok or Result.Later or Result.NotHere);
-        judged.Select(check => check.Rule.Number).Distinct().Should().BeEquivalentTo(entry.Reads);
-        walk.Checks.Where(check => entry.Reads.Contains(check.Rule.Number)).Should().Contain(check => check.Result == Result.Ok || check.Paper == Paper.Good);
+        var met = walk.Checks.Where(check => check.Result == Result.Ok || check.Paper == Paper.Good).Select(check => check.Rule.Number).Distinct();
+        met.Should().Contain(entry.Reads, "each rule that reads the facts must find them met, not pass them by");
     }
 
     [Theory]

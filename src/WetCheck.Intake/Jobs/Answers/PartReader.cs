@@ -9,30 +9,24 @@ internal sealed class PartReader(ValueReader values, ProblemList problems)
     public IReadOnlyList<(ReadingKind Reading, ReadingValue Value, Piece Typed)>? Read(Piece piece, PartKind kind)
     {
         var typed = kind.Readings.Where(reading => !reading.Derived && reading.Is != Form.Conclusion).ToList();
-        var main = typed.Find(reading => reading.Name == kind.Main);
-        var parts = typed.Count == 1 || (main is not null && (ValueReader.ChoiceOf(piece.Text, main) is not null || piece.Is("none") || piece.Is("hidden")))
-            ? [(main ?? typed[0], piece)]
+        var main = typed.Find(reading => reading.Name == kind.Main) ?? typed[0];
+        var parts = typed.Count == 1 || ValueReader.ChoiceOf(piece.Text, main) is not null || piece.Is("none") || piece.Is("hidden")
+            ? [(main, piece)]
             : Split(piece, typed, main);
-        if (parts.Find(part => part.Reading is null) is { Piece: { } nameless })
-        {
-            problems.Add(nameless.At, Messages.SayWhich(nameless.Text, [.. typed.Select(reading => reading.Name)]));
-            return null;
-        }
-
-        if (parts.GroupBy(part => part.Reading!.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { } twice)
+        if (parts.GroupBy(part => part.Reading.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { } twice)
         {
             problems.Add(twice.Last().Piece.At, Messages.AnsweredTwice(twice.Key, twice.Last().Piece.Text));
             return null;
         }
 
-        var read = parts.Select(part => (part.Reading!, Value: values.Read(part.Piece, part.Reading!), part.Piece)).ToList();
-        return read.TrueForAll(part => part.Value is not null) ? [.. read.Select(part => (part.Item1, part.Value!, part.Piece))] : null;
+        var read = parts.Select(part => (part.Reading, Value: values.Read(part.Piece, part.Reading), part.Piece)).ToList();
+        return read.TrueForAll(part => part.Value is not null) ? [.. read.Select(part => (part.Reading, part.Value!, part.Piece))] : null;
     }
 
-    private static List<(ReadingKind? Reading, Piece Piece)> Split(Piece piece, List<ReadingKind> typed, ReadingKind? main)
+    private static List<(ReadingKind Reading, Piece Piece)> Split(Piece piece, List<ReadingKind> typed, ReadingKind main)
     {
         var words = piece.Words();
-        var parts = new List<(ReadingKind?, Piece)>();
+        var parts = new List<(ReadingKind, Piece)>();
         var (run, runStart) = (main, 0);
         for (var i = 0; i < words.Count;)
         {
@@ -53,7 +47,7 @@ internal sealed class PartReader(ValueReader values, ProblemList problems)
             }
             else
             {
-                (run, runStart) = (named.Found, i + count);
+                (run, runStart) = (named.Found!, i + count);
             }
 
             i += count;

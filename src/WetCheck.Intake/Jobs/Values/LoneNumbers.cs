@@ -11,7 +11,7 @@ internal sealed class LoneNumbers
     /// <summary>Whether a fault is of this sort; it is then kept for the one message.</summary>
     public bool Takes(Fault fault, At at)
     {
-        if (fault.Code != "lone-number")
+        if (fault.Code != Messages.LoneNumbersCode)
         {
             return false;
         }

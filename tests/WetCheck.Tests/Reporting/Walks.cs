@@ -1,0 +1,25 @@
+using WetCheck.Model;
+using WetCheck.Tests.Conventions;
+
+namespace WetCheck.Tests.Reporting;
+
+/// <summary>Walks that every list is tried on: the examples, and the job of each rule's cases. Walked once.</summary>
+internal static class Walks
+{
+    public const string When = "Wed Nov 25, 4:05 pm";
+
+    public static IReadOnlyList<string> Names { get; } =
+        [.. Repository.In("docs/examples/", ".job.yaml").Select(file => file["docs/examples/".Length..^".job.yaml".Length])];
+
+    private static readonly Lazy<IReadOnlyList<(string Name, Walk Walk)>> s_examples = new(() =>
+        [.. Names.Select(name => (name, TheBook.Walk(TheBook.Example(name))))]);
+
+    private static readonly Lazy<IReadOnlyList<(string Name, Walk Walk)>> s_cases = new(() =>
+        [.. TheBook.Cases.DistinctBy(one => one.Job).Select(one => ($"{one.Rule}: {one.Name}", TheBook.Walk(one.Job)))]);
+
+    public static IReadOnlyList<(string Name, Walk Walk)> Examples => s_examples.Value;
+
+    public static IReadOnlyList<(string Name, Walk Walk)> All => [.. s_examples.Value, .. s_cases.Value];
+
+    public static Walk Example(string name) => Examples.Single(example => example.Name == name).Walk;
+}
