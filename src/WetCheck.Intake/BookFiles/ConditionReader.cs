@@ -17,7 +17,7 @@ internal sealed record ConditionReader(Vocabulary Vocabulary, ProblemList Proble
         return OneOrAll(read, fields.At);
     }
 
-    private IEnumerable<Condition> Line(Entry line, PartKind part) => Names.Fold(line.Key.Text) switch
+    private IEnumerable<Condition> Line(NamedNode line, PartKind part) => Names.Fold(line.Key.Text) switch
     {
         "any of" => AnyOf(line, part),
         "some" => Related(line, part, (of, meets) => new Condition.Some(of, meets, line.Key.At)),
@@ -30,7 +30,7 @@ internal sealed record ConditionReader(Vocabulary Vocabulary, ProblemList Proble
         _ => new TestReader(this, part).Read(line),
     };
 
-    private IEnumerable<Condition> AnyOf(Entry line, PartKind part)
+    private IEnumerable<Condition> AnyOf(NamedNode line, PartKind part)
     {
         if (line.Value is not ListNode list)
         {
@@ -47,7 +47,7 @@ internal sealed record ConditionReader(Vocabulary Vocabulary, ProblemList Proble
         return read.Count == 0 ? [] : [new Condition.AnyOf(read, line.Key.At)];
     }
 
-    private IEnumerable<Condition> Related(Entry line, PartKind part, Func<Relation, Condition, Condition> make)
+    private IEnumerable<Condition> Related(NamedNode line, PartKind part, Func<Relation, Condition, Condition> make)
     {
         if (Fields.Of(line.Value, Problems) is not { } fields || RelationOf(fields, part) is not var (relation, kind))
         {
@@ -107,7 +107,7 @@ internal sealed record ConditionReader(Vocabulary Vocabulary, ProblemList Proble
         return false;
     }
 
-    private IEnumerable<Condition> Code(Entry line, string discipline)
+    private IEnumerable<Condition> Code(NamedNode line, string discipline)
     {
         var name = line.Key with { Text = discipline };
         if (Lookup.In(Vocabulary.Disciplines, name, known => known.Name, "discipline", Problems) is not { } found)
@@ -119,7 +119,7 @@ internal sealed record ConditionReader(Vocabulary Vocabulary, ProblemList Proble
         return ranges.Count == 0 ? [] : [new Condition.CodeIs(found.Name, ranges, line.Key.At)];
     }
 
-    private List<string> OneOf(Entry line, IEnumerable<string> known, string what)
+    private List<string> OneOf(NamedNode line, IEnumerable<string> known, string what)
     {
         var names = known.ToList();
         return [.. Fields.Scalars(line.Value, Problems).Select(text => Lookup.In(names, text, name => name, what, Problems)).OfType<string>()];

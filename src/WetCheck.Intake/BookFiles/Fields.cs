@@ -6,7 +6,7 @@ namespace WetCheck.Intake;
 internal sealed class Fields
 {
     private readonly MapNode _map;
-    private readonly HashSet<Entry> _taken = new(ReferenceEqualityComparer.Instance);
+    private readonly HashSet<NamedNode> _taken = new(ReferenceEqualityComparer.Instance);
     private readonly List<string> _asked = [];
 
     public Fields(MapNode map, ProblemList problems)
@@ -93,14 +93,14 @@ internal sealed class Fields
     public Fields? Map(string name) => Of(Take(name), Problems);
 
     /// <summary>The lines, in file order, whatever their names.</summary>
-    public IReadOnlyList<Entry> All()
+    public IReadOnlyList<NamedNode> All()
     {
         _taken.UnionWith(_map.Entries);
         return _map.Entries;
     }
 
     /// <summary>The lines that were not taken yet.</summary>
-    public IReadOnlyList<Entry> Rest()
+    public IReadOnlyList<NamedNode> Rest()
     {
         var rest = _map.Entries.Where(entry => !_taken.Contains(entry)).ToList();
         _taken.UnionWith(rest);

@@ -85,7 +85,7 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
         return [.. words.Select(word => new Choice(word.Text, new Words(word.Text)))];
     }
 
-    private static Words ChoiceWords(Entry choice, ProblemList problems)
+    private static Words ChoiceWords(NamedNode choice, ProblemList problems)
     {
         if (choice.Value is ScalarNode scalar)
         {

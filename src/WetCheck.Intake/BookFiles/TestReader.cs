@@ -7,7 +7,7 @@ internal sealed class TestReader(ConditionReader within, PartKind part)
 {
     private ProblemList Problems => within.Problems;
 
-    public IEnumerable<Condition> Read(Entry line)
+    public IEnumerable<Condition> Read(NamedNode line)
     {
         if (PathReader.Read(line.Key, part, within.Vocabulary, Problems) is not { } path)
         {
@@ -17,7 +17,7 @@ internal sealed class TestReader(ConditionReader within, PartKind part)
         return line.Value is MapNode comparisons ? Compare(path, new Fields(comparisons, Problems), line.Key.At) : Is(path, line);
     }
 
-    private IEnumerable<Condition> Is(Model.Path path, Entry line)
+    private IEnumerable<Condition> Is(Model.Path path, NamedNode line)
     {
         if (path.Reading.Is is not (Form.Choice or Form.Conclusion))
         {

@@ -22,6 +22,11 @@ internal static class VocabularyChecks
 
         foreach (var section in new JobLayout(vocabulary).Sections)
         {
+            if (HeaderReader.Find(section.Name, vocabulary) is not null)
+            {
+                problems.Add(section.Kinds().First().At, Messages.DoubleName("the lines of a job file", section.Name));
+            }
+
             foreach (var clash in section.Lines.GroupBy(line => Names.Fold(line.Name), StringComparer.Ordinal).Where(group => group.Count() > 1))
             {
                 problems.Add(clash.Last().Kind.At, Messages.DoubleName($"the lines below {section.Name}:", clash.Key));

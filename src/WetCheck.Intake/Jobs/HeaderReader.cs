@@ -24,7 +24,7 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         Names.Find(name, s_plain) ?? (DisciplineOf(name, vocabulary) is { } discipline ? KeyOf(discipline) : null);
 
     /// <param name="entries">In any order; method before stage is seen to here.</param>
-    public Header Read(IReadOnlyDictionary<string, Entry> entries, Header header)
+    public Header Read(IReadOnlyDictionary<string, NamedNode> entries, Header header)
     {
         foreach (var (key, entry) in entries.OrderBy(pair => pair.Key == "method" ? 0 : 1))
         {
@@ -38,11 +38,11 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
     }
 
     /// <summary>The header with one line written otherwise; a blank one takes the answer away.</summary>
-    public Header Change(string key, Entry entry, Header header)
+    public Header Change(string key, NamedNode entry, Header header)
     {
         if (entry.Value is not ScalarNode { IsBlank: true })
         {
-            return Read(new Dictionary<string, Entry> { [key] = entry }, header);
+            return Read(new Dictionary<string, NamedNode> { [key] = entry }, header);
         }
 
         return key switch
@@ -172,7 +172,7 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
 
     private Header Asked(ScalarNode text, Header header) => Refused(text.At, Messages.LocalNotRead(text.Text), header);
 
-    private Header Refuse(Entry entry, Header header) => Refused(entry.Value.At, Messages.OneAnswerHere(entry.Key.Text), header);
+    private Header Refuse(NamedNode entry, Header header) => Refused(entry.Value.At, Messages.OneAnswerHere(entry.Key.Text), header);
 
     private T Refused<T>(At at, Message message, T instead)
     {

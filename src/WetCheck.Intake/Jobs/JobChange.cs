@@ -46,7 +46,7 @@ public static class JobChange
         var key = new ScalarNode(path, Quoted: false, 1, Straight: true, at);
         if (HeaderReader.Find(path, layout.Vocabulary) is { } name)
         {
-            draft.Header = new HeaderReader(layout.Vocabulary, problems).Change(name, new Entry(key, answer), draft.Header);
+            draft.Header = new HeaderReader(layout.Vocabulary, problems).Change(name, new NamedNode(key, answer), draft.Header);
             return;
         }
 
@@ -63,11 +63,11 @@ public static class JobChange
         var sections = JobReader.Sections(layout, draft, lone, problems);
         if (line is null)
         {
-            sections.Read(section, new Entry(key, answer));
+            sections.Read(section, new NamedNode(key, answer));
         }
         else
         {
-            sections.Read(section, new Entry(key, new MapNode([new Entry(key with { Text = line.Name }, answer)], at, at)));
+            sections.Read(section, new NamedNode(key, new MapNode([new NamedNode(key with { Text = line.Name }, answer)], at, at)));
         }
 
         foreach (var (known, place) in where)
@@ -113,7 +113,13 @@ public static class JobChange
         {
             Header = new Header
             {
-                Name = job.Name, Method = job.Method, Stage = job.Stage, Metric = job.Metric, Codes = job.Codes, ReadingsBy = job.ReadingsBy, Notes = job.Notes,
+                Name = job.Name,
+                Method = job.Method,
+                Stage = job.Stage,
+                Metric = job.Metric,
+                Codes = job.Codes,
+                ReadingsBy = job.ReadingsBy,
+                Notes = job.Notes,
             },
         };
         foreach (var part in job.Parts.Where(part => !part.Part.IsOther))

@@ -53,14 +53,16 @@ public static class JobReader
 
     internal static SectionReader Sections(JobLayout layout, Draft draft, LoneNumbers lone, ProblemList problems)
     {
-        var answers = new AnswerReader(layout.Vocabulary, draft.Header.By, problems);
-        var values = new ValueReader(layout.Vocabulary, draft.Header.Lone, problems, lone);
-        return new SectionReader(layout, draft, answers, new LineReader(layout.Vocabulary, draft, answers, values, problems), problems);
+        var vocabulary = layout.Vocabulary;
+        var answers = new AnswerReader(vocabulary, draft.Header.By, problems);
+        var parts = new PartLines(vocabulary, draft, new ValueReader(vocabulary, draft.Header.Lone, problems, lone), problems);
+        var lines = new LineReader(draft, answers, parts, new ListLines(vocabulary, draft, parts, problems), problems);
+        return new SectionReader(layout, draft, lines, problems);
     }
 
-    private static (Dictionary<string, Entry> Header, List<(Section, Entry)> Sections) Sorted(MapNode map, JobLayout layout, ProblemList problems)
+    private static (Dictionary<string, NamedNode> Header, List<(Section, NamedNode)> Sections) Sorted(MapNode map, JobLayout layout, ProblemList problems)
     {
-        var known = new Dictionary<string, Entry>(StringComparer.Ordinal);
+        var known = new Dictionary<string, NamedNode>(StringComparer.Ordinal);
         var twice = new HashSet<string>(StringComparer.Ordinal);
         foreach (var entry in map.Entries)
         {
@@ -82,7 +84,7 @@ public static class JobReader
             [.. read.Where(pair => layout.Find(pair.Key) is not null).Select(pair => (layout.Find(pair.Key)!, pair.Value))]);
     }
 
-    private static Message Unknown(Entry entry, JobLayout layout)
+    private static Message Unknown(NamedNode entry, JobLayout layout)
     {
         var known = HeaderReader.Keys(layout.Vocabulary).Concat(layout.Sections.Select(section => section.Name)).ToList();
         var within = layout.Sections.FirstOrDefault(section => section.Find(entry.Key.Text, layout.Vocabulary) is Line.OfReading or Line.OfKind);

@@ -45,6 +45,12 @@ internal static partial class Messages
     public static Message TooManyMembers(int most) =>
         Message.Blanks("too-many-members", $"More than {most} on one line; the rest is not read. Write the worst ones, and  seen: some");
 
+    public static Message PlanOfNone(string typed) =>
+        Message.Blanks("plan-of-none", $"A plan of \"{typed}\" says nothing of what is there. Leave the line blank, or write  none  once it is seen.");
+
+    public static Message ToolWithoutMarks(string tool, string asked) =>
+        Message.Asks("tool-without-marks", $"\"{tool}\" has no marks for this. It is taken as read with: {asked}. Write the tool it was read on, if it was another.");
+
     public static Message AllOrSome(string typed) => Message.Blanks("all-or-some", $"\"{Short(typed)}\": have all been seen? Write  all  or  some");
 
     public static Message UnknownMethod(string typed, IReadOnlyList<string> known) =>

@@ -1,3 +1,5 @@
+using System.Text;
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using WetCheck.Model;
@@ -10,7 +12,8 @@ namespace WetCheck.Intake;
 /// </summary>
 public static class JobSchema
 {
-    private static readonly JsonSerializerOptions s_indented = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    /// <summary>Questions stay readable; the text goes into a file, never into a page.</summary>
+    private static readonly JsonWriterOptions s_readable = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The schema as JSON text.</summary>
     public static string Of(Vocabulary vocabulary)
@@ -27,7 +30,7 @@ public static class JobSchema
             lines[section.Name] = SectionOf(section);
         }
 
-        return new JsonObject
+        return Written(new JsonObject
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
             ["title"] = "Job file of WetCheck",
@@ -35,7 +38,18 @@ public static class JobSchema
             ["properties"] = lines,
             ["additionalProperties"] = false,
             ["$defs"] = new JsonObject { ["answer"] = Answer() },
-        }.ToJsonString(s_indented);
+        });
+    }
+
+    private static string Written(JsonObject schema)
+    {
+        using var bytes = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(bytes, s_readable))
+        {
+            schema.WriteTo(writer);
+        }
+
+        return Encoding.UTF8.GetString(bytes.ToArray());
     }
 
     private static JsonObject Header(string key, Vocabulary vocabulary) => key switch

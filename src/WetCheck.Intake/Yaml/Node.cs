@@ -21,9 +21,9 @@ internal sealed record ListNode(IReadOnlyList<Node> Items, At At) : Node(At);
 
 /// <summary>Names with their values, in file order, none twice.</summary>
 /// <param name="EndAt">Of names between braces: the closing one.</param>
-internal sealed record MapNode(IReadOnlyList<Entry> Entries, At EndAt, At At) : Node(At)
+internal sealed record MapNode(IReadOnlyList<NamedNode> Entries, At EndAt, At At) : Node(At)
 {
     public Node? Find(string name) => Entries.FirstOrDefault(entry => entry.Key.Text == name)?.Value;
 }
 
-internal sealed record Entry(ScalarNode Key, Node Value);
+internal sealed record NamedNode(ScalarNode Key, Node Value);

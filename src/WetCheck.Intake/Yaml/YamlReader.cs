@@ -97,9 +97,9 @@ internal sealed class YamlReader
         }
     }
 
-    private List<Entry> ReadEntries(int depth)
+    private List<NamedNode> ReadEntries(int depth)
     {
-        var entries = new List<Entry>();
+        var entries = new List<NamedNode>();
         var seen = new Dictionary<string, At>(StringComparer.Ordinal);
         while (Peek() is not MappingEnd)
         {
@@ -116,7 +116,7 @@ internal sealed class YamlReader
             }
             else
             {
-                entries.Add(new Entry(name, value));
+                entries.Add(new NamedNode(name, value));
             }
         }
 

@@ -11,7 +11,7 @@ internal static class RuleEntry
     {
         var words = RuleText.For(rule, phrases);
         var entry = new StringBuilder();
-        entry.Append(CultureInfo.InvariantCulture, $"\n### {rule.Number} · {words.Name}\n\n`{rule.Id}`\n\n");
+        entry.Append(CultureInfo.InvariantCulture, $"\n### {rule.Number} · {Title(rule, words)}\n\n`{rule.Id}`\n\n");
         Line("Look at", LookAt(rule, phrases));
         Line("When", rule.When is { } when ? Conditions.Say(when, null, book, phrases) : "");
         Line(Heading(rule), Body(rule, book, phrases));
@@ -41,10 +41,20 @@ internal static class RuleEntry
         }
     }
 
+    /// <summary>What is wrong; of a caution the word before its colon; else the rule's own name.</summary>
+    private static string Title(Rule rule, RuleText words) => words.Name.Length > 0 ? words.Name
+        : words.Say.IndexOf(':', StringComparison.Ordinal) is var colon and > 0 ? words.Say[..colon]
+        : rule.Id[(rule.Chapter.Length + 1)..].Replace('-', ' ');
+
     /// <summary>The questions whose answers the rule tests.</summary>
-    private static string LookAt(Rule rule, Phrases phrases) => Sentence.Joined(rule.Conditions()
-        .Select(condition => condition switch { Condition.Is choice => choice.Path, Condition.Compare compare => compare.Path, _ => null })
-        .OfType<Model.Path>().Select(path => phrases.Of(path.Reading.Ask)).Where(ask => ask.Length > 0).Distinct());
+    private static string LookAt(Rule rule, Phrases phrases)
+    {
+        var readings = rule.Conditions()
+            .Select(condition => condition switch { Condition.Is choice => choice.Path, Condition.Compare compare => compare.Path, _ => null })
+            .OfType<Model.Path>().Select(path => path.Reading).ToList();
+        var asked = Sentence.Joined(readings.Select(reading => phrases.Of(reading.Ask)).Where(ask => ask.Length > 0).Distinct());
+        return asked.Length == 0 && readings.Any(reading => reading.Derived) ? "Worked out from what was measured." : asked;
+    }
 
     private static string Heading(Rule rule) => rule.Body switch
     {

@@ -38,7 +38,7 @@ internal static class Items
             Says.Line(cited, phrases, most: 2),
             Says.Line(cited.Select(source => source with { SeenIn = null }), phrases, most: 1),
             [.. entry.Also.Select(also => also.Number)],
-            Line(evidence.Test is null ? null : Tested.At(evidence.Test, telling), telling),
+            Line((evidence.Test is null ? null : Tested.At(evidence.Test, telling)) ?? telling.LineOf(worst.Part), telling),
             entry);
     }
 

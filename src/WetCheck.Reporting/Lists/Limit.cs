@@ -14,14 +14,17 @@ internal static class Limit
             : own;
     }
 
-    /// <summary>The same where there is little room: "3" on your tape"; a fall without its slope, a height without what is found from too.</summary>
-    public static string Brief(Measured test, Telling telling) => OnTape.Of(test, telling) is { Length: > 0 } tape
-        ? telling.Phrases.Say("limit.tape-only", ("tape", tape))
-        : Fall.Of(test.Fact) is { } fall && OnTape.Bound(test) is { } slope && test.Condition is Condition.Compare { By: var by }
-            ? telling.Show.FallLimit(slope, fall, by)
-        : test is { Condition: Condition.Compare { By: var limits }, Limit: { Value.Sign: > 0 } limit, LimitDatum: not null }
-            ? telling.Show.Limit(limit.Value.Abs, limit.Typed, limits)
-        : Own(test, telling);
+    /// <summary>The same where there is little room: "3" on your tape", or as <see cref="Amount"/>.</summary>
+    public static string Brief(Measured test, Telling telling) =>
+        OnTape.Of(test, telling) is { Length: > 0 } tape ? telling.Phrases.Say("limit.tape-only", ("tape", tape)) : Amount(test, telling);
+
+    /// <summary>Without the level it is taken from, where that has just been named; a fall without its slope.</summary>
+    public static string Amount(Measured test, Telling telling) => test switch
+    {
+        { Condition: Condition.Compare { By: var by } } when Fall.Of(test.Fact) is { } fall && OnTape.Bound(test) is { } slope => telling.Show.FallLimit(slope, fall, by),
+        { Condition: Condition.Compare { By: var by }, Limit: { Value.Sign: > 0 } limit, LimitDatum: not null } => telling.Show.Limit(limit.Value, limit.Typed, by),
+        _ => Own(test, telling),
+    };
 
     /// <summary>"2" or more above the finished curb"; a fall over the run that was read; "folded or pieced".</summary>
     public static string Own(Measured test, Telling telling)

@@ -86,6 +86,8 @@ internal static class Looks
             : Discipline(look, telling) is { } discipline
             ? telling.Phrases.Say($"look.by-code{paper}", ("place", item.Place), ("what", item.What), ("discipline", telling.Phrases.Of(discipline.Say)))
             : telling.Phrases.Say($"look.open{paper}", ("place", item.Place), ("what", item.What));
+        // The look bears the number of the first check it settles, which may be another.
+        title = entry.Number == look.Number ? title : $"{entry.Number} {title}";
         var others = shown.Skip(1).Select(other => other.Number).Distinct().ToList();
         return (title, Sentence.Joined(
             item.Found.Length == 0 ? "" : telling.Phrases.Say(item.Planned ? "say.planned" : "say.found", ("found", WithCounted(item, telling))),

@@ -24,7 +24,7 @@ internal static class Sides
             {
                 Outcome.Ok => phrases.Say("look.side-ok", label),
                 Outcome.NotHere => phrases.Say("look.side-none", label),
-                _ => phrases.Say(names.Count > 1 ? "look.sides-ask" : "look.side-asks", label, ("limit", group.Limit)),
+                _ => phrases.Say(names.Count > 1 ? "look.sides-ask" : "look.side-asks", label, ("limit", group.Brief)),
             }));
         }));
     }
@@ -36,11 +36,13 @@ internal static class Sides
         {
             var outcome = side.Outcome == Outcome.Open ? Outcome.Correction : side.Outcome;
             var test = Evidence.Deciding(side);
-            var limit = outcome is Outcome.Ok or Outcome.NotHere || test is null ? "" : Asked(test, telling);
+            var limit = outcome is Outcome.Ok or Outcome.NotHere || test is null ? "" : Asked(test, Limit.Own(test, telling));
             var group = groups.Find(g => g.Outcome == outcome && g.Limit == limit);
             if (group is null)
             {
-                groups.Add(group = new SideGroup(outcome, limit, []));
+                // What the limit is taken from is said once.
+                var brief = limit.Length > 0 && groups.Any(g => g.Limit.Length > 0) ? Asked(test!, Limit.Amount(test!, telling)) : limit;
+                groups.Add(group = new SideGroup(outcome, limit, brief, []));
             }
 
             group.Add(Labels(side, telling));
@@ -50,8 +52,7 @@ internal static class Sides
     }
 
     /// <summary>Sides may ask for different things: a number that was worked out bears its name.</summary>
-    private static string Asked(Measured test, Telling telling) =>
-        test.Fact is { Kind.Derived: true } fact ? $"{Naming.Reading(fact.Kind)} {Limit.Own(test, telling)}" : Limit.Own(test, telling);
+    private static string Asked(Measured test, string limit) => test.Fact is { Kind.Derived: true } fact ? $"{Naming.Reading(fact.Kind)} {limit}" : limit;
 
     /// <summary>Its codes; without one what its versions are for.</summary>
     private static List<SideLabel> Labels(Side side, Telling telling)
@@ -78,7 +79,8 @@ internal static class Sides
 }
 
 /// <summary>Sides that come to the same.</summary>
-internal sealed record SideGroup(Outcome Outcome, string Limit, List<SideLabel> Labels)
+/// <param name="Brief">The limit as it is said.</param>
+internal sealed record SideGroup(Outcome Outcome, string Limit, string Brief, List<SideLabel> Labels)
 {
     public IEnumerable<string> Names => Labels.Select(label => label.Name);
 

@@ -31,5 +31,8 @@ internal sealed record Telling(Walk Walk, Phrases Phrases)
 
     public Part? PartOf(FactId id) => Job.Parts.FirstOrDefault(part => part.Part.Id == id.Part)?.Part;
 
+    /// <summary>Where the job file speaks of a part, or would.</summary>
+    public At? LineOf(Part part) => Job.Parts.FirstOrDefault(one => one.Part == part)?.At;
+
     public string Datum(string name) => Walk.Book.Vocabulary.Datum(name) is { } datum ? Phrases.Of(datum.Say) : name;
 }

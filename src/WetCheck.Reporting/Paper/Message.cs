@@ -51,14 +51,17 @@ internal static class Message
             : item.Mark == Mark.ReadAgain ? " " + phrases["result.read-again"].ToUpper(CultureInfo.InvariantCulture)
             : item.OnPaper ? " " + phrases["result.on-paper"] : "";
         var title = $"{item.Number}{mark} {item.Place}: {item.What}.";
-        var found = item.Found.Length == 0 ? "" : Sentence.Closed(Sentence.Capital(item.Found));
+        var found = item.Found.Length == 0 ? "" : phrases.Say(item.Planned ? "say.planned" : "say.found", ("found", item.Found));
         var should = item.Should.Length == 0 ? "" : phrases.Say("message.needs", ("limit", item.Brief));
+
+        // Beside what was found the limit needs no level of its own: it stands in the same one.
+        var beside = item.Tape.Length == 0 || found.Length == 0 ? should : phrases.Say("message.needs", ("limit", item.Tape));
         var lines = new[]
         {
-            Sentence.Joined(title, found, should, Sentence.First(item.Do), item.Before),
-            Sentence.Joined(title, found, should, Sentence.First(item.Do)),
-            Sentence.Joined(title, found, should, item.Before),
-            Sentence.Joined(title, found, should),
+            Sentence.Joined(title, found, beside, Sentence.First(item.Do), item.Before),
+            Sentence.Joined(title, found, beside, Sentence.First(item.Do)),
+            Sentence.Joined(title, found, beside, item.Before),
+            Sentence.Joined(title, found, beside),
             Sentence.Joined(title, should),
             Sentence.Joined(title, item.Before),
             title,

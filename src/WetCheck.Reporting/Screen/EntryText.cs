@@ -52,7 +52,9 @@ internal static class EntryText
         IReadOnlyList<string> text = apart && told.Length > 0
             ? [.. Column.Wrap(told, margin), .. Column.Wrap(end, margin)]
             : Column.Wrap(Sentence.Joined(told, end), margin);
-        return Column.HasRoom(text, item.Line) || !Column.HasRoom(title, item.Line)
+
+        // The line stands last, where the eye is; beside the title only where nothing else would fit.
+        return plenty > Plenty.Least || Column.HasRoom(text, item.Line) || !Column.HasRoom(title, item.Line)
             ? [.. title, .. Column.WithEnd(text, item.Line)]
             : [.. Column.WithEnd(title, item.Line), .. text];
     }

@@ -1,5 +1,6 @@
 using System.Text;
 using WetCheck.Intake;
+using WetCheck.Model;
 using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Intake;
@@ -101,15 +102,32 @@ public sealed class HostileText
         }
     }
 
+    [Theory]
+    [InlineData("vocabulary/kinds/4-liner.yaml")]
+    [InlineData("vocabulary/codes.yaml")]
+    [InlineData("methods/liner-under-mortar.yaml")]
+    [InlineData("liner/turn-up.yaml")]
+    [InlineData("liner/turn-up.cases.yaml")]
+    [InlineData("words/en.yaml")]
+    public void A_book_with_a_file_cut_off(string path)
+    {
+        var text = BookText.Files.Single(file => file.Path == path).Text;
+        for (var length = 0; length < text.Length; length += 1 + (text.Length / 25))
+        {
+            var (book, _, problems) = BookText.With([(path, text[..length])]);
+            Assert.True(book is not null || problems.Count > 0);
+        }
+    }
+
     /// <summary>Each problem has its place within the file, the line as typed there, and something to say.</summary>
-    private static IReadOnlyList<Model.Problem> Read(string text)
+    private static IReadOnlyList<Problem> Read(string text)
     {
         var (job, problems) = JobReader.Read("hostile.job.yaml", text, BookText.Vocabulary);
         var lines = text.TrimStart('\uFEFF').Split(["\r\n", "\n", "\r"], StringSplitOptions.None);
         var lost = problems.Where(problem => problem.Say.Length == 0 || problem.At.Line < 1 || problem.At.Line > lines.Length || problem.At.Column < 1
             || problem.At.Column > lines[problem.At.Line - 1].Length + 2 || !lines[problem.At.Line - 1].StartsWith(problem.Typed, StringComparison.Ordinal));
         Assert.Empty(lost);
-        Assert.Equal(job is null, problems.Any(problem => problem.Effect == Model.Effect.Stops));
+        Assert.Equal(job is null, problems.Any(problem => problem.Effect == Effect.Stops));
         return problems;
     }
 }

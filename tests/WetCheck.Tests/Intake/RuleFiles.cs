@@ -1,5 +1,6 @@
 using WetCheck.Intake;
 using WetCheck.Model;
+using Path = WetCheck.Model.Path;
 
 namespace WetCheck.Tests.Intake;
 
@@ -173,7 +174,7 @@ public sealed class RuleFiles
         _ => "?",
     };
 
-    private static string Say(Model.Path path) => path.Kind is null ? path.Reading.Name : $"{path.Kind}.{path.Reading.Name}";
+    private static string Say(Path path) => path.Kind is null ? path.Reading.Name : $"{path.Kind}.{path.Reading.Name}";
 
     private static string Say(Operand operand) => operand switch
     {

@@ -23,7 +23,7 @@ public sealed class MessageTests
     {
         var lines = Lines(Walks.Example("juniper"));
         lines[0].Should().Be("Juniper Court, upstairs hall bath: NOT READY for the flood test. 2 STOP, 6 more, 3 of them on paper.");
-        lines.Should().Contain("214-D on paper Right wall: liner too low. 2-3/8\" above the rough curb. Needs 2-7/8\" on your tape.");
+        lines.Should().Contain("214-D on paper Right wall: liner too low. Found 2-3/8\" above the rough curb. Needs 2-7/8\".");
         lines[^1].Should().Be("A record of what was seen and measured. Not a building-department approval. Local code and the licensed trades decide.");
     }
 

@@ -1,9 +1,9 @@
 namespace WetCheck.Intake;
 
 /// <summary>Reads the lines of one section into the draft.</summary>
-internal sealed class SectionReader(JobLayout layout, Draft draft, AnswerReader answers, LineReader lines, ProblemList problems)
+internal sealed class SectionReader(JobLayout layout, Draft draft, LineReader lines, ProblemList problems)
 {
-    public void Read(Section section, Entry entry)
+    public void Read(Section section, NamedNode entry)
     {
         draft.Where[section.Name] = entry.Key.At;
         switch (entry.Value)
@@ -15,35 +15,14 @@ internal sealed class SectionReader(JobLayout layout, Draft draft, AnswerReader 
                 problems.Add(entry.Value.At, Messages.OneAnswerHere(section.Name));
                 break;
             default:
-                Bare(section, entry);
+                lines.Bare(section, entry);
                 break;
-        }
-    }
-
-    /// <summary>An answer on the line of the section itself.</summary>
-    private void Bare(Section section, Entry entry)
-    {
-        foreach (var answer in answers.Read(entry.Value))
-        {
-            var piece = Piece.Of(answer);
-            if (section.List is { } list)
-            {
-                lines.Members(list, null, answer, entry.Key.At);
-            }
-            else if (section.Part is { } part)
-            {
-                lines.WholePart(part, piece, section, entry.Key.At);
-            }
-            else
-            {
-                lines.AllKinds([.. section.Lines.OfType<Line.OfPlace>().Select(line => line.Kind).Distinct()], answer, section.Name, entry.Key.At);
-            }
         }
     }
 
     private void Lines(Section section, MapNode map)
     {
-        var found = new Dictionary<Line, Entry>(ReferenceEqualityComparer.Instance);
+        var found = new Dictionary<Line, NamedNode>(ReferenceEqualityComparer.Instance);
         var twice = new HashSet<Line>(ReferenceEqualityComparer.Instance);
         foreach (var entry in map.Entries)
         {

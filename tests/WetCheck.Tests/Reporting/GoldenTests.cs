@@ -1,0 +1,50 @@
+using WetCheck.Model;
+using WetCheck.Reporting;
+using WetCheck.Tests.Conventions;
+
+namespace WetCheck.Tests.Reporting;
+
+/// <summary>
+/// The lists of every example as they are printed, to be read as a setter would. After a change that is meant:
+/// <c>WETCHECK_REGENERATE=1 dotnet test --project tests/WetCheck.Tests -- --filter-class '*GoldenTests'</c>, then read the difference.
+/// </summary>
+public sealed class GoldenTests
+{
+    private static readonly IReadOnlyDictionary<string, Func<Walk, string>> s_forms = new Dictionary<string, Func<Walk, string>>
+    {
+        ["txt"] = walk => ScreenText.Of(Listing.Of(walk, "en", Walks.When)),
+        ["message.txt"] = walk => PunchPage.Message(walk, "en", Walks.When),
+        ["md"] = walk => PunchPage.Markdown(walk, "en", Walks.When),
+        ["html"] = walk => PunchPage.Html(walk, "en", Walks.When),
+        ["json"] = walk => JsonList.Of(walk, "en", Walks.When),
+        ["why.txt"] = walk => string.Join('\n', walk.ToFix.Select(entry => WhyText.Of(walk, entry, "en", Walks.When))),
+    };
+
+    /// <summary>Screen and Markdown of each example; of the faulty one every form.</summary>
+    public static TheoryData<string> Lists =>
+        [.. Walks.Names.SelectMany(name => s_forms.Keys.Where(form => name == "juniper" || form is "txt" or "md").Select(form => $"{name}.expected.{form}"))];
+
+    [Theory]
+    [MemberData(nameof(Lists))]
+    public void A_list_is_as_it_was_read(string file)
+    {
+        var (name, form) = (file[..file.IndexOf('.')], file[(file.IndexOf(".expected.", StringComparison.Ordinal) + ".expected.".Length)..]);
+        var made = s_forms[form](Walks.Example(name));
+        var path = System.IO.Path.Combine(Repository.Root, "tests", "jobs", file);
+        if (IsToBeMade)
+        {
+            File.WriteAllText(path, made);
+        }
+
+        made.Should().Be(Repository.Read($"tests/jobs/{file}"));
+    }
+
+    [Fact]
+    public void No_list_of_an_example_that_is_gone_is_left() =>
+        Repository.In("tests/jobs/", "").Where(file => file.Contains(".expected.", StringComparison.Ordinal))
+            .Where(file => !Lists.Any(list => $"tests/jobs/{list.Data}" == file))
+            .Should().BeEmpty();
+
+    /// <summary>Never where a machine builds: what it would write nobody would read.</summary>
+    private static bool IsToBeMade => Environment.GetEnvironmentVariable("WETCHECK_REGENERATE") == "1" && Environment.GetEnvironmentVariable("CI") is null or "";
+}
