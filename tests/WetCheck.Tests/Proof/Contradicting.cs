@@ -1,4 +1,3 @@
-using WetCheck.Engine;
 using WetCheck.Model;
 
 namespace WetCheck.Tests.Proof;

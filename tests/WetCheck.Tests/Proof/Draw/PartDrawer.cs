@@ -44,7 +44,7 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
     private int Members(PartKind kind) => (wishes.Kinds.Contains(kind.Name), kind.Name, kind.Many) switch
     {
         (true, "lifted tile", _) => dice.Next(2, 6),
-        (true, _, Many.Ordered) => dice.Next(2, 4),
+        (true, _, Many.Ordered) => dice.Next(3, 5),
         (true, _, _) => dice.Next(1, 3),
         _ => dice.Next(0, 3),
     };

@@ -29,7 +29,7 @@ internal sealed class Wishes
         foreach (var rule in rules)
         {
             var version = rule.Versions.Count > 0 ? dice.Pick(rule.Versions) : null;
-            var met = dice.Chance(0.45);
+            var met = dice.Chance(0.4);
             wishes.Add(rule.When, rule.Part, wanted: true, null);
             wishes.Add(version?.When, rule.Part, wanted: true, null);
             wishes.Add((rule.Body as RuleBody.Require)?.Holds, rule.Part, met, version?.Limit);

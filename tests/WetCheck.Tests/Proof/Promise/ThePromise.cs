@@ -1,5 +1,5 @@
 using WetCheck.Geometry;
-using WetCheck.Model;
+using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Proof;
 
@@ -8,6 +8,8 @@ namespace WetCheck.Tests.Proof;
 /// </summary>
 public sealed class ThePromise(ITestOutputHelper output)
 {
+    private const int OrdersOfAnExample = 10;
+
     [Fact]
     public void No_loss_makes_an_ok_or_a_correction_on_drawn_jobs()
     {
@@ -19,48 +21,32 @@ public sealed class ThePromise(ITestOutputHelper output)
             if (Contradiction.In(Derive.From(job, TheBook.Book.Vocabulary), limits))
             {
                 divided++;
-                continue;
             }
-
-            losses += LoseAll(job, new Dice(number), $"job {number}", faults);
+            else
+            {
+                losses += LossByLoss.All(new KeptWalk(job, TheBook.Ready), TheBook.Book.Vocabulary, new Dice(number), $"job {number}", faults);
+            }
         }
 
-        output.WriteLine($"{losses} losses on {JobCount.Of - divided} jobs; {divided} contradict themselves as read");
+        output.WriteLine($"{losses} losses on {JobCount.Of - divided} jobs; {divided} more contradict themselves as read");
         faults.Should().BeEmpty();
     }
 
     [Fact]
     public void No_loss_makes_an_ok_or_a_correction_on_the_examples()
     {
+        const string Ending = ".job.yaml";
         var losses = 0;
         var faults = new List<string>();
-        foreach (var name in Conventions.Repository.In("docs/examples/", ".job.yaml").Select(file => System.IO.Path.GetFileName(file)[..^".job.yaml".Length]))
+        foreach (var name in Repository.In("docs/examples/", Ending).Select(file => file["docs/examples/".Length..^Ending.Length]))
         {
-            for (var seed = 0; seed < 10; seed++)
+            for (var seed = 0; seed < OrdersOfAnExample; seed++)
             {
-                losses += LoseAll(TheBook.Example(name), new Dice(seed), name, faults);
+                losses += LossByLoss.All(new KeptWalk(TheBook.Example(name), TheBook.Ready), TheBook.Book.Vocabulary, new Dice(seed), name, faults);
             }
         }
 
         output.WriteLine($"{losses} losses");
         faults.Should().BeEmpty();
-    }
-
-    private static int LoseAll(Job job, Dice dice, string name, List<string> faults)
-    {
-        var kept = new KeptWalk(job, TheBook.Ready);
-        var before = Outcomes.Of(kept.Findings);
-        var count = 0;
-        while (Losses.Of(job, TheBook.Book.Vocabulary, dice) is { Count: > 0 } all)
-        {
-            var loss = dice.Pick(all);
-            kept.Change(job = loss.After);
-            var after = Outcomes.Of(kept.Findings);
-            faults.AddRange(Outcomes.New(before, after).Select(fault => $"{name}, lost {loss.Of}: {fault}"));
-            before = after;
-            count++;
-        }
-
-        return count;
     }
 }
