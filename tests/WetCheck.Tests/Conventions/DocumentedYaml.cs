@@ -40,6 +40,6 @@ public sealed class DocumentedYaml
         var (book, cases, problems) = RuleBookReader.Read(files);
         problems.Select(problem => $"{problem.At}: {problem.Say}").Should().BeEmpty();
         var ready = new ReadyBook(book!);
-        cases.Where(one => one.Rule == "local/curb-width").Select(one => Proof.Of(one, ready)).SelectMany(proof => proof.Misses).Should().BeEmpty();
+        cases.Where(one => one.Rule == "local/curb-width").Select(one => WetCheck.Proof.Of(one, ready)).SelectMany(proof => proof.Misses).Should().BeEmpty();
     }
 }

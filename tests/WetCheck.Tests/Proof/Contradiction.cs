@@ -1,0 +1,51 @@
+using WetCheck.Model;
+
+namespace WetCheck.Tests.Proof;
+
+/// <summary>
+/// Whether what a job says can all be true at once, as it was read: no fact whose readings differ, no number that two ways tell
+/// apart, and none that passes a limit by one way as read while by another no value within what the tools can tell does.
+/// </summary>
+internal static class Contradiction
+{
+    public static bool In(IReadOnlyList<PartState> states, IReadOnlyList<Limit> limits)
+    {
+        var levels = states.Select(state => state.Surroundings).OfType<Surroundings>().Single().Levels;
+        var facts = states.SelectMany(state => state.Facts.Values).ToList();
+        return facts.Any(fact => fact.Clash)
+            || facts.Any(fact => Apart([.. Ways(fact).Select(way => way.Spread)]))
+            || Pairs([.. levels.Owners.Keys]).Any(pair => Apart([.. levels.Between(pair.A, pair.B).Select(way => way.Given(onPaper: false))]))
+            || limits.Where(limit => limit.Number is not null).Any(limit => states.Where(state => state.Part.Kind == limit.Kind).Any(state => Divided(state, limit, levels)));
+    }
+
+    private static bool Apart(IReadOnlyList<Spread> ways) =>
+        ways.Any(way => way.Band.IsEmpty) || Pairs(ways).Any(pair => pair.A.Band.Intersect(pair.B.Band).IsEmpty);
+
+    private static bool Divided(PartState state, Limit limit, Levels levels)
+    {
+        var slacks = Spreads(state.Facts[limit.Reading.Name], limit, levels)
+            .Select(spread => limit.IsFloor ? spread - Spread.Exactly(limit.Number!.Value.Value) : Spread.Exactly(limit.Number!.Value.Value) - spread)
+            .ToList();
+        return slacks.Any(slack => slack.AsRead.Lo is { Sign: >= 0 }) && slacks.Any(slack => slack.Band.Hi is { Sign: <= 0 } hi && (hi.Sign < 0 || !slack.AsRead.Contains(0)));
+    }
+
+    /// <summary>The number above the limit's datum, by every way.</summary>
+    private static IEnumerable<Spread> Spreads(Fact fact, Limit limit, Levels levels) =>
+        limit.Datum is not { } datum ? Ways(fact).Select(way => way.Spread)
+        : fact.Kind.Lifts is { } lifts ? levels.Between(datum, lifts).Select(way => way.Given(onPaper: false))
+        : Ways(fact).SelectMany(own => levels.Between(datum, own.Datum!).Select(way => own.Spread + way.Given(onPaper: false)));
+
+    private static IEnumerable<Known.Number> Ways(Fact fact)
+    {
+        for (var one = fact; one is not null; one = one.Also)
+        {
+            if (one.Now is Known.Number number)
+            {
+                yield return number;
+            }
+        }
+    }
+
+    private static IEnumerable<(T A, T B)> Pairs<T>(IReadOnlyList<T> all) =>
+        all.SelectMany((a, index) => all.Skip(index + 1).Select(b => (a, b)));
+}
