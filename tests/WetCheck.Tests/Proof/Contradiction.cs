@@ -15,19 +15,32 @@ internal static class Contradiction
         return facts.Any(fact => fact.Clash)
             || facts.Any(fact => Apart([.. Ways(fact).Select(way => way.Spread)]))
             || Pairs([.. levels.Owners.Keys]).Any(pair => Apart([.. levels.Between(pair.A, pair.B).Select(way => way.Given(onPaper: false))]))
-            || limits.Where(limit => limit.Number is not null).Any(limit => states.Where(state => state.Part.Kind == limit.Kind).Any(state => Divided(state, limit, levels)));
+            || limits.Any(limit => states.Where(state => state.Part.Kind == limit.Kind).Any(state => Divided(Slacks(state, limit, levels, states))));
     }
 
     private static bool Apart(IReadOnlyList<Spread> ways) =>
         ways.Any(way => way.Band.IsEmpty) || Pairs(ways).Any(pair => pair.A.Band.Intersect(pair.B.Band).IsEmpty);
 
-    private static bool Divided(PartState state, Limit limit, Levels levels)
+    /// <summary>Yes by one way as read, while by another no value within the tools' bands does.</summary>
+    private static bool Divided(IReadOnlyList<Spread> slacks) => slacks.Any(slack => slack.AsRead.Lo is { Sign: >= 0 })
+        && slacks.Any(slack => slack.Band.Hi is { Sign: <= 0 } hi && (hi.Sign < 0 || !slack.AsRead.Contains(0)));
+
+    /// <summary>How far the reading is on the good side of its limit, by every way.</summary>
+    private static List<Spread> Slacks(PartState state, Limit limit, Levels levels, IReadOnlyList<PartState> states)
     {
-        var slacks = Spreads(state.Facts[limit.Reading.Name], limit, levels)
-            .Select(spread => limit.IsFloor ? spread - Spread.Exactly(limit.Number!.Value.Value) : Spread.Exactly(limit.Number!.Value.Value) - spread)
-            .ToList();
-        return slacks.Any(slack => slack.AsRead.Lo is { Sign: >= 0 }) && slacks.Any(slack => slack.Band.Hi is { Sign: <= 0 } hi && (hi.Sign < 0 || !slack.AsRead.Contains(0)));
+        var fact = state.Facts[limit.Reading.Name];
+        var above = limit.Number is { } number
+            ? Spreads(fact, limit, levels).Select(spread => spread - Spread.Exactly(number.Value))
+            : Ways(fact).SelectMany(own => Others(state, limit.Other!, states).SelectMany(Ways).SelectMany(other => Differences(own, other, levels)));
+        return [.. above.Select(spread => limit.IsFloor ? spread : -spread)];
     }
+
+    private static IEnumerable<Fact> Others(PartState state, Model.Path path, IReadOnlyList<PartState> states) =>
+        (path.Kind == state.Kind ? [state] : states.Where(one => one.Kind == path.Kind)).Select(one => one.Facts[path.Reading.Name]);
+
+    private static IEnumerable<Spread> Differences(Known.Number own, Known.Number other, Levels levels) => own.Datum is null || other.Datum is null
+        ? [own.Spread - other.Spread]
+        : levels.Between(own.Datum, other.Datum).Select(way => own.Spread - (other.Spread + way.Given(onPaper: false)));
 
     /// <summary>The number above the limit's datum, by every way.</summary>
     private static IEnumerable<Spread> Spreads(Fact fact, Limit limit, Levels levels) =>

@@ -16,11 +16,14 @@ internal static class LossByLoss
             var loss = dice.Pick(all);
             kept.Change(loss.After);
             var after = Outcomes.Of(kept.Findings);
-            faults.AddRange(Outcomes.New(before, after).Select(fault => $"{name}, lost {loss.Of}: {fault}"));
+            faults.AddRange(Outcomes.New(before, after).Select(fault => $"{name}, lost {loss.Of}: {Spelled(kept, fault)}"));
             before = after;
             count++;
         }
 
         return count;
     }
+
+    private static string Spelled(KeptWalk kept, string fault) =>
+        $"{fault}, {Proof.Spelled.Of(kept.Findings.First(finding => fault.StartsWith(finding.Rule.Id + " ", StringComparison.Ordinal)).Rule)}";
 }
