@@ -10,6 +10,9 @@ internal static class Message
     public const int Entry = 100;
     private const int EntriesAtMost = 20;
 
+    /// <summary>Least sure first: an entry stands under the first that is said of it.</summary>
+    private static readonly string[] DoubtWords = ["doubt.practice", "doubt.from-memory", "doubt.second-hand", "doubt.computed"];
+
     public static ScriptObject Model(Listing list)
     {
         var items = list.Groups.SelectMany(group => group.Items).ToList();
@@ -18,6 +21,7 @@ internal static class Message
             ("verdict", VerdictLine(list)),
             ("items", PageModel.Array(items.Take(EntriesAtMost).Select(item => Line(item, list.Phrases)))),
             ("more", left > 0 ? Sentence.Closed(list.Phrases.Count("say.more", left)) : ""),
+            ("doubts", PageModel.Array(Doubts(items.Take(EntriesAtMost), list.Phrases))),
             ("counts", list.Counts),
             ("unread", PageModel.Array(list.Unread)),
             ("cautions", PageModel.Array(list.Cautions.Select(line => $"{line.Number} {line.Text}"))),
@@ -43,6 +47,12 @@ internal static class Message
         var job = list.Heading.Job.Length <= room ? list.Heading.Job : list.Heading.Job[..Math.Max(0, room - 3)] + "...";
         return job + verdict;
     }
+
+    /// <summary>There is no room beside each entry for how sure its value is: it is said once, with the numbers.</summary>
+    private static IEnumerable<string> Doubts(IEnumerable<Item> items, Phrases phrases) => items
+        .SelectMany(item => DoubtWords.Where(key => item.Says.Contains(phrases[key], StringComparison.OrdinalIgnoreCase)).Take(1).Select(key => (key, item.Number)))
+        .GroupBy(one => one.key)
+        .Select(group => $"{Sentence.Capital(phrases[group.Key])}: {string.Join(", ", group.Select(one => one.Number))}.");
 
     /// <summary>Says all it can in one line.</summary>
     private static string Line(Item item, Phrases phrases)
