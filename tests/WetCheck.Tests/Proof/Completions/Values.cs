@@ -92,7 +92,7 @@ internal sealed class Values(RuleBook book, TrueRoom room, Dice dice)
     private IEnumerable<Reading> Sizes() => s_sides.SelectMany(width => s_sides.Select(depth => (width, depth))).Where(_ => dice.Chance(0.4))
         .Select(size => Tape.Of(new ReadingValue.OfSize(size.width, size.depth, Between.Finished, Unit.Inch)));
 
-    private IEnumerable<Reading> Points() => Size is not { } size ? [] : 
+    private IEnumerable<Reading> Points() => Size is not { } size ? [] :
         from x in Enumerable.Range(2, 3)
         from y in Enumerable.Range(2, 2)
         select Tape.Of(new ReadingValue.OfPoint(size.Width / x, size.Depth / y, Unit.Inch));
