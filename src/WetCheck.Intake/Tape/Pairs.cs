@@ -53,6 +53,13 @@ internal static class Pairs
     /// <summary>Null: <see cref="TapeText.Fault"/> says why.</summary>
     public static ReadingValue.OfPoint? Point(TapeText tape)
     {
+        // "30 18" would be told as one number gone wrong, where a comma is all that is missing.
+        if (tape.Ahead(0).IsFigure && tape.Ahead(1) is { IsFigure: true, Gap: true } && tape.Ahead(2).Sign == Sign.End)
+        {
+            tape.Fail(Faults.OneOfTwo(tape, WantedPoint));
+            return null;
+        }
+
         if (Lengths.Read(tape) is not { } left)
         {
             return null;
