@@ -13,7 +13,7 @@ public sealed partial class Examples
     public void The_faulty_pan_raises_every_planted_fault_and_no_other()
     {
         var walk = TheBook.Walk(TheBook.Example("juniper"));
-        walk.ToFix.Select(entry => (entry.Number, TheBook.Said(entry))).Should().BeEquivalentTo(Planted());
+        walk.ToFix.Select(entry => (entry.Number, TheBook.Said(entry), Line(entry))).Should().BeEquivalentTo(Planted());
     }
 
     [Theory]
@@ -75,8 +75,12 @@ public sealed partial class Examples
 
     private static Reading AsPlan(Reading reading) => reading.Value is ReadingValue.OfNone or ReadingValue.OfHidden ? reading : reading with { Planned = true };
 
-    private static IEnumerable<(string, string)> Planted() => PlantedLine().Matches(Repository.Read("docs/examples/juniper.planted.yaml"))
-        .Select(match => (match.Groups["number"].Value, match.Groups["result"].Value));
+    /// <summary>The line of the reading that falls short.</summary>
+    private static int Line(Entry entry) => entry.Worst.Sides.SelectMany(side => side.Tests)
+        .First(test => test.Answer == Tri.No && test.Fact?.Counted is not null).Fact!.Counted!.At.Line;
+
+    private static IEnumerable<(string, string, int)> Planted() => PlantedLine().Matches(Repository.Read("docs/examples/juniper.planted.yaml"))
+        .Select(match => (match.Groups["number"].Value, match.Groups["result"].Value, int.Parse(match.Groups["line"].Value, System.Globalization.CultureInfo.InvariantCulture)));
 
     [GeneratedRegex("""number: "?(?<number>[\w-]+)"?, result: (?<result>[a-z -]+), line: (?<line>\d+)""")]
     private static partial Regex PlantedLine();
