@@ -15,15 +15,15 @@ internal static class Contradiction
         return facts.Any(fact => fact.Clash)
             || facts.Any(fact => Apart([.. Ways(fact).Select(way => way.Spread)]))
             || Pairs([.. levels.Owners.Keys]).Any(pair => Apart([.. levels.Between(pair.A, pair.B).Select(way => way.Given(onPaper: false))]))
-            || limits.Any(limit => states.Where(state => state.Part.Kind == limit.Kind).Any(state => Divided(Slacks(state, limit, levels, states))));
+            || limits.Any(limit => states.Where(state => state.Part.Kind == limit.Kind).Any(state => Divided(Slacks(state, limit, levels, states), limit.IsStrict)));
     }
 
     private static bool Apart(IReadOnlyList<Spread> ways) =>
         ways.Any(way => way.Band.IsEmpty) || Pairs(ways).Any(pair => pair.A.Band.Intersect(pair.B.Band).IsEmpty);
 
     /// <summary>Yes by one way as read, while by another no value within the tools' bands does.</summary>
-    private static bool Divided(IReadOnlyList<Spread> slacks) => slacks.Any(slack => slack.AsRead.Lo is { Sign: >= 0 })
-        && slacks.Any(slack => slack.Band.Hi is { Sign: <= 0 } hi && (hi.Sign < 0 || !slack.AsRead.Contains(0)));
+    private static bool Divided(IReadOnlyList<Spread> slacks, bool strict) => slacks.Any(slack => slack.AsRead.Lo is { } lo && (lo.Sign > 0 || (lo.Sign == 0 && !strict)))
+        && slacks.Any(slack => slack.Band.Hi is { } hi && (hi.Sign < 0 || (hi.Sign == 0 && (strict || !slack.AsRead.Contains(0)))));
 
     /// <summary>How far the reading is on the good side of its limit, by every way.</summary>
     private static List<Spread> Slacks(PartState state, Limit limit, Levels levels, IReadOnlyList<PartState> states)

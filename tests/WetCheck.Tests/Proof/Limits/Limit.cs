@@ -7,6 +7,8 @@ internal sealed record Limit(PartKind Kind, ReadingKind Reading, Comparison By, 
 {
     public bool IsFloor => By is Comparison.AtLeast or Comparison.Over;
 
+    public bool IsStrict => By is Comparison.Over or Comparison.Under;
+
     public static IReadOnlyList<Limit> Of(RuleBook book) => [.. book.Rules.SelectMany(rule => Of(rule, book.Vocabulary)).Distinct()];
 
     public static IEnumerable<Limit> Of(Rule rule, Vocabulary vocabulary) => Leaves.Of(rule, vocabulary)
