@@ -33,6 +33,7 @@ internal static class CommandLine
             rules,
             WalkCommand.Build(rules, terminal),
             WhyCommand.Build(rules, terminal),
+            LookCommand.Build(rules, terminal),
             PunchCommand.Build(rules, terminal),
             RulesCommand.Build(rules, terminal),
             JobCommand.Build(rules, terminal),

@@ -5,10 +5,13 @@ namespace WetCheck.Cli;
 /// <summary>All that the program knows of the machine: where results and messages go, the folder it stands in, the clock.</summary>
 internal sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, TimeProvider Clock)
 {
+    /// <summary>What is typed, or comes from another program: one answer a line.</summary>
+    public TextReader In { get; init; } = TextReader.Null;
+
     public static Terminal Real()
     {
         Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        return new Terminal(Console.Out, Console.Error, Directory.GetCurrentDirectory(), TimeProvider.System);
+        return new Terminal(Console.Out, Console.Error, Directory.GetCurrentDirectory(), TimeProvider.System) { In = Console.In };
     }
 
     public string FullPath(string path) => Path.GetFullPath(path, Folder);

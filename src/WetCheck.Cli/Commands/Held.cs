@@ -13,10 +13,26 @@ internal sealed record Held(Walk Walk)
     /// <param name="changes">Lines to read as if they stood in the file.</param>
     public static Held Of(JobFile file, RuleBook book, IReadOnlyList<string> changes, Terminal terminal)
     {
-        var (job, problems) = JobReader.Read(file.Shown, file.Text, book.Vocabulary);
-        ProblemText.Write(problems, terminal.Err);
-        job = job is null ? throw new Halt(ExitCode.Unreadable, NothingChecked(problems)) : changes.Aggregate(job, (now, line) => Changed(now, line, book));
+        var (job, problems) = WithLog(file, book, terminal);
+        job = changes.Aggregate(job, (now, line) => Changed(now, line, book));
         return new Held(Inspection.Of(job, problems, new ReadyBook(book)));
+    }
+
+    /// <summary>The job with the answers of the log beside it. What can't be read of either is told.</summary>
+    public static (Job Job, IReadOnlyList<Problem> Problems) WithLog(JobFile file, RuleBook book, Terminal terminal)
+    {
+        var (job, ofFile) = JobReader.Read(file.Shown, file.Text, book.Vocabulary);
+        if (job is null)
+        {
+            ProblemText.Write(ofFile, terminal.Err);
+            throw new Halt(ExitCode.Unreadable, NothingChecked(ofFile));
+        }
+
+        var (answers, ofLog) = LogReader.Read(LogFile.Beside(file.Shown), LogFile.TextBeside(file, terminal));
+        var (now, ofAnswers) = JobLog.Apply(job, book.Vocabulary, answers);
+        IReadOnlyList<Problem> all = [.. ofFile, .. ofLog.Concat(ofAnswers).OrderBy(problem => problem.At.Line)];
+        ProblemText.Write(all, terminal.Err);
+        return (now, all);
     }
 
     private static Job Changed(Job job, string line, RuleBook book)

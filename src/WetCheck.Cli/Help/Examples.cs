@@ -20,6 +20,12 @@ internal static class Examples
             "wetcheck why liner/turn-up                   one rule",
             "wetcheck why 214                             the same, by number",
         ],
+        ["look"] =
+        [
+            "wetcheck look juniper                        asks what is owed; Enter skips",
+            "wetcheck look juniper 214-D                  asks for one line of the list",
+            "wetcheck look juniper 214-D 3                keeps the answer",
+        ],
         ["punch"] =
         [
             "wetcheck punch juniper                       text for a message",

@@ -31,6 +31,8 @@ internal sealed class Draft
 
     public PartNotes? Find(PartKind kind, Place? place) => _parts.GetValueOrDefault((kind.Name, place?.Name, null));
 
+    public IEnumerable<(string Kind, PartNotes Notes)> All => _parts.Select(pair => (pair.Key.Kind, pair.Value));
+
     /// <summary>The named members of a list, as the file has them.</summary>
     public IEnumerable<PartNotes> Members(PartKind kind) =>
         _parts.Where(pair => pair.Key.Kind == kind.Name && pair.Value.Index is not null).Select(pair => pair.Value);

@@ -40,7 +40,7 @@ public static class JobChange
         return new ScalarNode(line[start..].TrimEnd(), Quoted: false, 1, Straight: true, source.Place(1, start + 1));
     }
 
-    private static void Write(string path, ScalarNode answer, Draft draft, JobLayout layout, ProblemList problems)
+    internal static void Write(string path, ScalarNode answer, Draft draft, JobLayout layout, ProblemList problems)
     {
         var at = answer.At with { Column = 1 };
         var key = new ScalarNode(path, Quoted: false, 1, Straight: true, at);
@@ -107,7 +107,7 @@ public static class JobChange
     }
 
     /// <summary>The draft that a job would have come from.</summary>
-    private static Draft Recalled(Job job, JobLayout layout)
+    internal static Draft Recalled(Job job, JobLayout layout)
     {
         var draft = new Draft
         {

@@ -47,7 +47,7 @@ internal static class VerdictLines
     /// <summary>Values that could not be read, by their lines.</summary>
     public static IEnumerable<string> Unread(Telling telling)
     {
-        var lines = telling.Walk.Problems.Where(problem => problem.Effect == Effect.Blank).Select(problem => problem.At.Line).Distinct().Order().ToList();
+        var lines = telling.Walk.Problems.Where(problem => problem.Effect == Effect.Blank && problem.At.File == telling.Job.File).Select(problem => problem.At.Line).Distinct().Order().ToList();
         if (lines.Count > 0)
         {
             yield return telling.Phrases.Say(

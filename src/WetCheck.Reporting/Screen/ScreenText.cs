@@ -57,7 +57,7 @@ public static class ScreenText
         .. Column.Wrap(list.Counts),
         .. list.Verdict.Concat(list.Unread).SelectMany(line => Column.Wrap(line)),
         .. Column.Wrap(list.Closing),
-        .. Next("close.look", $"wetcheck walk {list.Command}", list.Phrases),
+        .. Next("close.look", $"wetcheck look {list.Command}", list.Phrases),
         .. Next("close.print", $"wetcheck punch {list.Command} -o {list.Page}", list.Phrases),
     ];
 

@@ -31,7 +31,7 @@ public static class WhyText
         lines.Add("care", entry.Result == Result.Correction ? Lines.Said(walk.Cautions, telling).Select(line => $"{line.Number} {line.More}") : []);
         if (entry.Result is Result.Correction or Result.ToCheck or Result.ReadAgain)
         {
-            lines.Add("done", phrases.Say(item.Line.Length == 0 ? "why.write-in-file" : "why.write-in", ("line", item.Line), ("command", $"wetcheck walk {Naming.Job(walk.Job)}")));
+            lines.Add("done", $"wetcheck look {Naming.Job(walk.Job)} {entry.Number}");
         }
 
         lines.Plain(Sentence.Joined($"{entry.Rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", phrases["close.record"]));

@@ -23,11 +23,15 @@ internal sealed class Desk : IDisposable
 
     public void Write(string name, string text) => File.WriteAllText(PathOf(name), text);
 
+    /// <summary>What is typed while the program runs, line by line.</summary>
+    public string Typed { get; set; } = "";
+
     public Ran Run(params string[] args)
     {
+        using var typed = new StringReader(Typed);
         using var results = new StringWriter();
         using var messages = new StringWriter();
-        var code = CommandLine.Run(args, new Terminal(results, messages, Folder, new StoppedClock()));
+        var code = CommandLine.Run(args, new Terminal(results, messages, Folder, new StoppedClock()) { In = typed });
         return new Ran((int)code, results.ToString(), messages.ToString());
     }
 

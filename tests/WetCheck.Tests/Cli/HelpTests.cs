@@ -4,7 +4,7 @@ namespace WetCheck.Tests.Cli;
 
 public sealed class HelpTests
 {
-    public static TheoryData<string> Commands => ["", "walk", "why", "punch", "rules", "rules prove", "job", "job schema"];
+    public static TheoryData<string> Commands => ["", "walk", "why", "look", "punch", "rules", "rules prove", "job", "job schema"];
 
     public static TheoryData<string> Lines => [.. Examples.ByCommand.Values.SelectMany(lines => lines)];
 

@@ -1,0 +1,47 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using WetCheck.Model;
+
+namespace WetCheck.Intake;
+
+/// <summary>One answer that was kept beside a job file.</summary>
+/// <param name="At">Where the answer as typed stands.</param>
+/// <param name="Time">RFC 3339, with its offset.</param>
+/// <param name="Path">The line of the job file that it answers: <c>liner.back</c>.</param>
+/// <param name="Read">As it would be typed on that line.</param>
+/// <param name="Replaces">The time or the place of the reading that it puts out of count; what else stood before it on this fact goes too.</param>
+/// <param name="Line">The whole line, for messages.</param>
+public sealed record LoggedAnswer(
+    At At, string Time, string Path, string Read, string? By = null, string? Tool = null, string? Replaces = null, string Line = "")
+{
+    /// <summary>Signs of inches and fractions stay as they were typed.</summary>
+    private static readonly JsonWriterOptions s_plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The line of the log, without its end.</summary>
+    public string ToJson()
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, s_plain))
+        {
+            json.WriteStartObject();
+            json.WriteString("at", Time);
+            json.WriteString("path", Path);
+            json.WriteString("read", Read);
+            Given(json, "by", By);
+            Given(json, "tool", Tool);
+            Given(json, "replaces", Replaces);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(bytes.ToArray());
+    }
+
+    private static void Given(Utf8JsonWriter json, string key, string? text)
+    {
+        if (text is not null)
+        {
+            json.WriteString(key, text);
+        }
+    }
+}
