@@ -26,7 +26,7 @@ public sealed class WhyTests
         .And.Contain("\nWho says    IRC 2021 P2709.2, second-hand.\n            Ask your building department.\n")
         .And.Contain("\nElsewhere   Top 3\" or more above the finished curb (IRC 2008 and older or\n            UPC).\n")
         .And.Contain("\nWould also  Curb, cap adds: 3/8\" or less.\n")
-        .And.Contain("\nDone it?    Write the new reading at line 36, then wetcheck walk juniper\n")
+        .And.Contain("\nDone it?    wetcheck look juniper 214-D\n")
         .And.Contain("liner/turn-up. Rule book: inch and metric,");
 
     [Fact]
