@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -20,19 +21,9 @@ internal static class Typed
         Description = "A rule book to use instead of the built-in one.",
     };
 
-    public static Option<string?> Format(params string[] formats)
-    {
-        var option = new Option<string?>("--format") { HelpName = string.Join('|', formats), Description = "How it is written." };
-        option.CompletionSources.Add(formats);
-        option.Validators.Add(result =>
-        {
-            if (result.Tokens is [{ Value: var typed }] && !formats.Contains(typed))
-            {
-                result.AddError($"--format takes {string.Join(", ", formats)}; \"{typed}\" is none of them.");
-            }
-        });
-        return option;
-    }
+    public static Option<string?> Format(params string[] formats) => OneOf("--format", "How it is written.", formats);
+
+    public static Option<string?> Language() => OneOf("--lang", "In English, in Spanish (a draft), or both.", Languages.Typed);
 
     public static Option<bool> All() => new("--all") { Description = "Also what is OK, what comes later, and every look." };
 
@@ -55,4 +46,19 @@ internal static class Typed
         HelpName = "FILE",
         Description = "Write into a file: .html to print, .md, .json, .txt.",
     };
+
+    private static Option<string?> OneOf(string name, string description, string[] words)
+    {
+        var option = new Option<string?>(name) { HelpName = string.Join('|', words), Description = description };
+        option.CompletionSources.Add(words);
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: var typed }] && !words.Contains(typed))
+            {
+                result.AddError($"{name} takes {string.Join(", ", words)}; \"{typed}\" is none of them.");
+            }
+        });
+
+        return option;
+    }
 }

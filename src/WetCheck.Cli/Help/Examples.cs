@@ -30,6 +30,7 @@ internal static class Examples
         [
             "wetcheck punch juniper                       text for a message",
             "wetcheck punch juniper -o juniper.html       a page to print",
+            "wetcheck punch juniper --lang es             in Spanish, a draft",
         ],
         ["rules"] = ["wetcheck rules", "wetcheck rules --format md"],
         ["prove"] = ["wetcheck rules prove", "wetcheck rules prove liner/turn-up", "wetcheck rules prove liner"],

@@ -7,28 +7,30 @@ namespace WetCheck.Cli.Text;
 /// <summary>A walk in the form that was asked for.</summary>
 internal static class Lists
 {
-    private const string English = "en";
+    private const string English = Languages.English;
 
-    /// <summary>"Wed Nov 25, 4:05 pm", the same on every machine.</summary>
-    public static string Now(Terminal terminal)
+    /// <summary>"Wed Nov 25, 4:05 pm", the same on every machine; "2026-11-25, 16:05" beside other words than English.</summary>
+    public static string Now(Terminal terminal, string language = English)
     {
         var now = terminal.Clock.GetLocalNow();
-        return now.ToString("ddd MMM d, h:mm ", CultureInfo.InvariantCulture) + (now.Hour < 12 ? "am" : "pm");
+        return language != English ? now.ToString("yyyy-MM-dd, HH:mm", CultureInfo.InvariantCulture) : now.ToString("ddd MMM d, h:mm ", CultureInfo.InvariantCulture) + (now.Hour < 12 ? "am" : "pm");
     }
 
     public static string Screen(Walk walk, string format, bool all, Terminal terminal) =>
-        format == "text" ? ScreenText.Of(Listing.Of(walk, English, Now(terminal)), all) : Punch(walk, format, terminal);
+        format == "text" ? ScreenText.Of(Listing.Of(walk, English, Now(terminal)), all) : Punch(walk, format, English, terminal);
 
-    public static string Punch(Walk walk, string format, Terminal terminal)
+    /// <param name="language">Of JSON there is one: it is for programs.</param>
+    public static string Punch(Walk walk, string format, string language, Terminal terminal)
     {
+        var now = Now(terminal, language);
         try
         {
             return format switch
             {
-                "html" => PunchPage.Html(walk, English, Now(terminal)),
-                "md" => PunchPage.Markdown(walk, English, Now(terminal)),
+                "html" => PunchPage.Html(walk, language, now),
+                "md" => PunchPage.Markdown(walk, language, now),
                 "json" => JsonList.Of(walk, English, Now(terminal)),
-                _ => PunchPage.Message(walk, English, Now(terminal)),
+                _ => PunchPage.Message(walk, language, now),
             };
         }
         catch (TemplateException fault)

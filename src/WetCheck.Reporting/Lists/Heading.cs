@@ -6,7 +6,7 @@ namespace WetCheck.Reporting;
 /// <param name="Method">"liner shower".</param>
 /// <param name="Stage">"before the flood test".</param>
 /// <param name="Codes">One for each discipline that a rule on this job asks, or the job states: "plumbing code IRC 2021".</param>
-/// <param name="Warnings">Stated codes that the book has nothing for.</param>
+/// <param name="Warnings">Stated codes that the book has nothing for, rules that lack the language.</param>
 /// <param name="Book">"Rule book: inch and metric, 2026-11".</param>
 /// <param name="When">As it came in.</param>
 public sealed record Heading(string Job, string Method, string Stage, IReadOnlyList<string> Codes, IReadOnlyList<string> Warnings, string Book, string When)
@@ -23,7 +23,7 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
             job.Method is { } method ? phrases.Of(method.Say) : phrases["head.no-method"],
             stop is not null ? phrases.Of(stop.Say) : phrases["head.no-stage"],
             [.. CodesOf(telling)],
-            [.. NotInBook(telling)],
+            [.. NotInBook(telling), .. OnlyEnglish(telling)],
             phrases.Say("head.book", ("name", telling.Walk.Book.Name), ("date", telling.Walk.Book.Date)),
             when);
     }
@@ -63,4 +63,17 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
             "head.not-in-book",
             ("discipline", Sentence.Capital(telling.Phrases.Of(discipline.Say))),
             ("code", Naming.Code(telling.Job.Codes[discipline.Name]))));
+
+    /// <summary>A rule whose words the language lacks is told in English, and that is said.</summary>
+    private static IEnumerable<string> OnlyEnglish(Telling telling)
+    {
+        var lacking = telling.Walk.Entries.Where(entry => entry.Result is not (Result.NotHere or Result.Ok or Result.Later)).Select(entry => entry.Rule)
+            .Concat(telling.Walk.Cautions.Concat(telling.Walk.Notes).Select(check => check.Rule))
+            .Where(rule => !rule.Texts.ContainsKey(telling.Phrases.Language))
+            .Select(Naming.Digits).Distinct().ToList();
+        if (lacking.Count > 0)
+        {
+            yield return telling.Phrases.Say("head.only-english", ("numbers", Numbers.Few(lacking, telling.Phrases)));
+        }
+    }
 }

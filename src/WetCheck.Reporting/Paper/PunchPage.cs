@@ -6,30 +6,27 @@ namespace WetCheck.Reporting;
 public static class PunchPage
 {
     /// <summary>One HTML page that stands alone: no script, nothing loaded.</summary>
+    /// <param name="language"><c>en</c>, <c>es</c>, or <see cref="Languages.Both"/>.</param>
     /// <exception cref="TemplateException">The book's template can't be filled.</exception>
     public static string Html(Walk walk, string language, string when)
     {
-        var list = Listing.Of(walk, language, when);
-        var model = new PageModel(list, text => WholeFigures.Of(Escape.Html(text)), text => WholeFigures.Of(RichText.Html(text))).Build();
-        model.IsReadOnly = false;
-        model.SetValue("title", Escape.Html($"{list.Heading.Job}: {list.Phrases["page.title"]}"), readOnly: true);
-        model.SetValue("css_closing", Escape.Css(list.Closing), readOnly: true);
-        model.SetValue("css_page", Escape.Css(list.Phrases["page.page"]), readOnly: true);
-        model.SetValue("css_of", Escape.Css(list.Phrases["page.of"]), readOnly: true);
-        model.SetValue("css_head", Escape.Css($"{list.Heading.Job}. {list.Heading.Book}"), readOnly: true);
-        model.IsReadOnly = true;
-        return Sheet.Fill(walk.Book, "punch.html", model);
+        var lists = ListsOf(walk, language, when);
+        return HtmlPage.Of(walk.Book, lists, lists.Select(list => Punch(walk.Book, list)));
     }
 
     /// <summary>The same as Markdown, for documents.</summary>
     /// <exception cref="TemplateException">The book's template can't be filled.</exception>
-    public static string Markdown(Walk walk, string language, string when) => Sheet.Fill(
-        walk.Book,
-        "punch.md",
-        new PageModel(Listing.Of(walk, language, when), Escape.Markdown, Escape.MarkdownTags).Build());
+    public static string Markdown(Walk walk, string language, string when) => string.Join('\n', ListsOf(walk, language, when)
+        .Select(list => Sheet.Fill(walk.Book, "punch.md", new PageModel(list, Escape.Markdown, Escape.MarkdownTags).Build())));
 
     /// <summary>Plain text to paste into a message: the verdict first, a line for each entry.</summary>
     /// <exception cref="TemplateException">The book's template can't be filled.</exception>
-    public static string Message(Walk walk, string language, string when) =>
-        Sheet.Fill(walk.Book, "punch.txt", Reporting.Message.Model(Listing.Of(walk, language, when)));
+    public static string Message(Walk walk, string language, string when) => string.Join('\n', ListsOf(walk, language, when)
+        .Select(list => Sheet.Fill(walk.Book, "punch.txt", Reporting.Message.Model(list))));
+
+    internal static IReadOnlyList<Listing> ListsOf(Walk walk, string language, string when) =>
+        [.. Languages.Of(language).Select(one => Listing.Of(walk, one, when))];
+
+    internal static FilledSheet Punch(RuleBook book, Listing list) =>
+        new(list.Phrases.Language, Sheet.Fill(book, "punch.html", HtmlPage.Model(list).Build()));
 }

@@ -1,0 +1,29 @@
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>The page around one sheet or several: style, marks, and what is printed at the foot of each page.</summary>
+internal static class HtmlPage
+{
+    public static PageModel Model(Listing list) =>
+        new(list, Text, text => WholeFigures.Of(RichText.Html(text)));
+
+    public static string Text(string text) => WholeFigures.Of(Escape.Html(text));
+
+    /// <param name="lists">One for each language; the first gives the page its title and its feet.</param>
+    public static string Of(RuleBook book, IReadOnlyList<Listing> lists, IEnumerable<FilledSheet> sheets)
+    {
+        var list = lists[0];
+        return Sheet.Fill(book, "page.html", PageModel.Object(
+            ("language", Escape.Html(list.Phrases.Language)),
+            ("title", Escape.Html($"{list.Heading.Job}: {list.Phrases["page.title"]}")),
+            ("css_closing", Escape.Css(list.Closing)),
+            ("css_page", Escape.Css(list.Phrases["page.page"])),
+            ("css_of", Escape.Css(list.Phrases["page.of"])),
+            ("css_head", Escape.Css($"{list.Heading.Job}. {list.Heading.Book}")),
+            ("sheets", PageModel.Array(sheets.Select(sheet => PageModel.Object(("language", Escape.Html(sheet.Language)), ("html", sheet.Html)))))));
+    }
+}
+
+/// <summary>One sheet of a page, in one language.</summary>
+internal sealed record FilledSheet(string Language, string Html);
