@@ -10,14 +10,16 @@ internal static class PunchCommand
 {
     public static Command Build(Option<string?> rules, Terminal terminal)
     {
-        var (job, into, format, language) = (Typed.Job(), Typed.Into(), Typed.Format(Typed.Formats), Typed.Language());
-        var command = new Command("punch", "Write the list to keep or give: a message, or a page to print.") { job, language, into, format };
+        var (job, into, format) = (Typed.Job(), Typed.Into(), Typed.Format(Typed.Formats));
+        var (reader, language) = (Typed.For(), Typed.Language());
+        var command = new Command("punch", "Write the list to keep or give: a message, or a page to print.") { job, reader, language, into, format };
         command.SetAction(parsed =>
         {
             var target = parsed.GetValue(into);
             var written = parsed.GetValue(format) ?? Lists.FormatOf(target);
             var held = Held.Of(JobFile.Find(parsed.GetValue(job), "punch", terminal), BookHere.Load(parsed.GetValue(rules), terminal), [], terminal);
-            var text = Lists.Punch(held.Walk, written, parsed.GetValue(language) ?? Languages.English, terminal);
+            var whom = Readers.Of(parsed.GetValue(reader));
+            var text = Lists.Punch(held.Walk, written, whom, parsed.GetValue(language) ?? Readers.Language(whom), terminal);
             if (target is null)
             {
                 terminal.Out.Write(text);

@@ -25,6 +25,8 @@ internal static class Typed
 
     public static Option<string?> Language() => OneOf("--lang", "In English, in Spanish (a draft), or both.", Languages.Typed);
 
+    public static Option<string?> For() => OneOf("--for", "Whom it is for: the setter, the owner, or a helper.", Readers.Typed);
+
     public static Option<bool> All() => new("--all") { Description = "Also what is OK, what comes later, and every look." };
 
     public static Option<string?> Stage() => new("--stage")

@@ -17,20 +17,20 @@ internal static class Lists
     }
 
     public static string Screen(Walk walk, string format, bool all, Terminal terminal) =>
-        format == "text" ? ScreenText.Of(Listing.Of(walk, English, Now(terminal)), all) : Punch(walk, format, English, terminal);
+        format == "text" ? ScreenText.Of(Listing.Of(walk, English, Now(terminal)), all) : Punch(walk, format, Reader.Setter, English, terminal);
 
     /// <param name="language">Of JSON there is one: it is for programs.</param>
-    public static string Punch(Walk walk, string format, string language, Terminal terminal)
+    public static string Punch(Walk walk, string format, Reader reader, string language, Terminal terminal)
     {
         var now = Now(terminal, language);
         try
         {
             return format switch
             {
-                "html" => PunchPage.Html(walk, language, now),
-                "md" => PunchPage.Markdown(walk, language, now),
+                "html" => PunchPage.Html(walk, language, now, reader),
+                "md" => PunchPage.Markdown(walk, language, now, reader),
                 "json" => JsonList.Of(walk, English, Now(terminal)),
-                _ => PunchPage.Message(walk, language, now),
+                _ => PunchPage.Message(walk, language, now, reader),
             };
         }
         catch (TemplateException fault)

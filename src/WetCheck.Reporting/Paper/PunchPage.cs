@@ -8,25 +8,45 @@ public static class PunchPage
     /// <summary>One HTML page that stands alone: no script, nothing loaded.</summary>
     /// <param name="language"><c>en</c>, <c>es</c>, or <see cref="Languages.Both"/>.</param>
     /// <exception cref="TemplateException">The book's template can't be filled.</exception>
-    public static string Html(Walk walk, string language, string when)
+    public static string Html(Walk walk, string language, string when, Reader reader = Reader.Setter) => reader switch
+    {
+        Reader.Owner => throw new TemplateException("rules/lists has no owner.html.scriban."),
+        Reader.Helper => throw new TemplateException("rules/lists has no helper.html.scriban."),
+        _ => SetterHtml(walk, language, when),
+    };
+
+    /// <summary>The same as Markdown, for documents.</summary>
+    /// <exception cref="TemplateException">The book's template can't be filled.</exception>
+    public static string Markdown(Walk walk, string language, string when, Reader reader = Reader.Setter) => reader switch
+    {
+        Reader.Owner => throw new TemplateException("rules/lists has no owner.md.scriban."),
+        Reader.Helper => throw new TemplateException("rules/lists has no helper.md.scriban."),
+        _ => Each(walk, language, when, list => Sheet.Fill(walk.Book, "punch.md", new PageModel(list, Escape.Markdown, Escape.MarkdownTags).Build())),
+    };
+
+    /// <summary>Plain text to paste into a message: the verdict first, a line for each entry.</summary>
+    /// <exception cref="TemplateException">The book's template can't be filled.</exception>
+    public static string Message(Walk walk, string language, string when, Reader reader = Reader.Setter) => reader switch
+    {
+        Reader.Owner => throw new TemplateException("rules/lists has no owner.txt.scriban."),
+        Reader.Helper => throw new TemplateException("rules/lists has no helper.txt.scriban."),
+        _ => Each(walk, language, when, list => Sheet.Fill(walk.Book, "punch.txt", Reporting.Message.Model(list))),
+    };
+
+    internal static IReadOnlyList<Listing> ListsOf(Walk walk, string language, string when) =>
+        [.. Languages.Of(language).Select(one => Listing.Of(walk, one, when))];
+
+    /// <summary>The setter's sheet, which is also the page an owner gives.</summary>
+    internal static FilledSheet Punch(RuleBook book, Listing list) =>
+        new(list.Phrases.Language, Sheet.Fill(book, "punch.html", HtmlPage.Model(list).Build()));
+
+    private static string SetterHtml(Walk walk, string language, string when)
     {
         var lists = ListsOf(walk, language, when);
         return HtmlPage.Of(walk.Book, lists, lists.Select(list => Punch(walk.Book, list)));
     }
 
-    /// <summary>The same as Markdown, for documents.</summary>
-    /// <exception cref="TemplateException">The book's template can't be filled.</exception>
-    public static string Markdown(Walk walk, string language, string when) => string.Join('\n', ListsOf(walk, language, when)
-        .Select(list => Sheet.Fill(walk.Book, "punch.md", new PageModel(list, Escape.Markdown, Escape.MarkdownTags).Build())));
-
-    /// <summary>Plain text to paste into a message: the verdict first, a line for each entry.</summary>
-    /// <exception cref="TemplateException">The book's template can't be filled.</exception>
-    public static string Message(Walk walk, string language, string when) => string.Join('\n', ListsOf(walk, language, when)
-        .Select(list => Sheet.Fill(walk.Book, "punch.txt", Reporting.Message.Model(list))));
-
-    internal static IReadOnlyList<Listing> ListsOf(Walk walk, string language, string when) =>
-        [.. Languages.Of(language).Select(one => Listing.Of(walk, one, when))];
-
-    internal static FilledSheet Punch(RuleBook book, Listing list) =>
-        new(list.Phrases.Language, Sheet.Fill(book, "punch.html", HtmlPage.Model(list).Build()));
+    /// <summary>A sheet in each language, one below the other.</summary>
+    private static string Each(Walk walk, string language, string when, Func<Listing, string> sheet) =>
+        string.Join('\n', ListsOf(walk, language, when).Select(sheet));
 }
