@@ -7,7 +7,7 @@ try
 }
 catch (Exception fault)
 {
-    terminal.Err.WriteLine("WetCheck stopped at something it should be able to take. Your files are as they were.");
+    terminal.Err.WriteLine("WetCheck stopped at something it should be able to take. The job file is as it was; what was Kept is in its log.");
     terminal.Err.WriteLine(fault);
     return (int)ExitCode.Unreadable;
 }

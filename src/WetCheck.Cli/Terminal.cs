@@ -8,10 +8,13 @@ internal sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, T
     /// <summary>What is typed, or comes from another program: one answer a line.</summary>
     public TextReader In { get; init; } = TextReader.Null;
 
+    /// <summary>A hand types, so that an answer that can't be read may be asked once more; else its line is the next answer's.</summary>
+    public bool IsHand { get; init; }
+
     public static Terminal Real()
     {
         Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        return new Terminal(Console.Out, Console.Error, Directory.GetCurrentDirectory(), TimeProvider.System) { In = Console.In };
+        return new Terminal(Console.Out, Console.Error, Directory.GetCurrentDirectory(), TimeProvider.System) { In = Console.In, IsHand = !Console.IsInputRedirected };
     }
 
     public string FullPath(string path) => Path.GetFullPath(path, Folder);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using WetCheck.Cli.Commands;
 using WetCheck.Cli.Files;
 using WetCheck.Cli.Text;
 using WetCheck.Intake;
@@ -9,113 +8,230 @@ using WetCheck.Reporting;
 namespace WetCheck.Cli.Asking;
 
 /// <summary>Asks, keeps, and says what changed.</summary>
-internal sealed class Asker(KeptWalk kept, RuleBook book, IReadOnlyList<Problem> problems, LogFile log, string? by, Terminal terminal)
+internal sealed class Asker(Standing standing, Phrases phrases, string? by, Terminal terminal)
 {
-    private readonly Phrases _phrases = new(book, "en");
+    /// <summary>The answer that <c>again</c> mends.</summary>
+    private Question? _last;
 
-    public static Asker Of(JobFile file, RuleBook book, string? by, Terminal terminal)
-    {
-        var (job, problems) = Held.WithLog(file, book, terminal);
-        return new Asker(new KeptWalk(job, new ReadyBook(book)), book, problems, LogFile.Of(file, terminal), by, terminal);
-    }
+    private Question? _at;
+
+    private bool _isClockTold;
+
+    public static Asker Of(JobFile file, RuleBook book, string? by, string language, Terminal terminal) =>
+        new(new Standing(file, book, terminal), new Phrases(book, language), by, terminal);
+
+    public Walk Walk => standing.Walk;
 
     /// <summary>All that is owed, until the answers end. What is skipped is not asked again.</summary>
     public ExitCode All()
     {
-        var asked = new HashSet<(string, string)>();
-        var walk = kept.Walk(problems);
-        while (Question.Owed(walk).FirstOrDefault(question => asked.Add((question.Line.Path, question.Line.Before))) is { } next && Ask(next, walk))
+        var asked = new HashSet<(string, string, bool)>();
+        while (Next(asked) is { } question)
         {
-            walk = kept.Walk(problems);
+            if (asked.Count == 0)
+            {
+                Say(Column.Wrap(phrases["kept.help"]));
+            }
+
+            asked.Add(question.Key);
+            _at = question;
+            switch (Ask(question))
+            {
+                case Reply.Ended:
+                    return End(left: _last is null);
+                case Reply.More:
+                    asked.Remove(question.Key);
+                    break;
+            }
         }
 
-        return End(left: asked.Count == 0);
+        return End(left: _last is null);
     }
 
     public ExitCode Number(string asked, string? answer)
     {
-        var walk = kept.Walk(problems);
-        var entry = Numbered.Find(walk, asked) ?? throw new Halt(ExitCode.TypedWrong, Numbered.NotFound(walk, asked));
-        var questions = Question.Behind(walk, entry);
-        if (questions.Count == 0)
-        {
-            throw new Halt(ExitCode.TypedWrong, $"Nothing is asked for {entry.Number}: its result is {_phrases["result." + Keys.Of(entry.Result)].ToLowerInvariant()}.");
-        }
-
+        Hear();
+        var questions = Named.Find(Walk, asked, phrases);
         if (string.IsNullOrWhiteSpace(answer))
         {
-            _ = questions.All(question => Ask(question, kept.Walk(problems)));
+            _ = questions.All(question => Ask(question) != Reply.Ended);
             return End(left: false);
         }
 
-        if (questions.Count > 1)
-        {
-            throw new Halt(ExitCode.TypedWrong, $"{entry.Number} asks {questions.Count} things: {string.Join(", ", questions.Select(question => question.Line.Answer(question.Line.Path)))}."
-                + $"\n    wetcheck look JOB {entry.Number}   asks them one by one.");
-        }
-
-        return Keep(questions[0], answer, walk) ? End(left: false) : ExitCode.TypedWrong;
+        return questions.Count > 1 ? throw Named.Several(asked, questions, LookQuestion.Command(Walk))
+            : Keep(questions[0], Typing(questions[0], answer)) ? End(left: false)
+            : ExitCode.TypedWrong;
     }
 
-    /// <returns>False: there are no more answers.</returns>
-    private bool Ask(Question question, Walk walk)
+    private enum Reply { Ended, Skipped, Kept, More }
+
+    private Question? Next(HashSet<(string, string, bool)> asked)
     {
-        for (var times = 0; times < 2; times++)
+        Hear();
+        var open = Question.Owed(Walk).Where(question => !asked.Contains(question.Key)).ToList();
+
+        // Who is at one place with the tape goes on to the next, whatever has become more pressing.
+        return open.Find(question => _at is not null && question.IsAlike(_at)) ?? (open.Count > 0 ? open[0] : null);
+    }
+
+    private Reply Ask(Question question)
+    {
+        while (true)
         {
-            foreach (var line in LookQuestion.Of(walk, question.Look, _phrases))
+            Say(LookQuestion.Of(Walk, question.Look, phrases, question.Line.Path));
+            if (question.Line.IsList && question.Replaces is not null)
             {
-                terminal.Out.WriteLine(line);
+                Say(Column.Wrap(phrases.Say("kept.whole-line", ("line", question.Line.Path)), new string(' ', Column.Indent)));
             }
 
-            if (question.Look.Parts is [{ Index: not null }])
+            if (terminal.In.ReadLine() is not { } line)
             {
-                terminal.Out.WriteLine($"         Write all that are on the line {question.Line.Path}, or none.");
+                return Reply.Ended;
             }
 
-            if (terminal.In.ReadLine() is not { } typed)
+            var typed = Typing(question, line);
+            if (Meant.Again(typed) is { } better)
+            {
+                if (Mend(better) == Reply.Ended)
+                {
+                    return Reply.Ended;
+                }
+            }
+            else if (Meant.IsSkipped(typed))
+            {
+                return Reply.Skipped;
+            }
+            else if (Keep(question, typed))
+            {
+                return Meant.IsMore(question, typed) ? Reply.More : Reply.Kept;
+            }
+            else if (!terminal.IsHand)
+            {
+                // The next line of another program is for the next question.
+                return Reply.Skipped;
+            }
+        }
+    }
+
+    /// <summary>The answer before, once more: the new one takes its place.</summary>
+    private Reply Mend(string typed)
+    {
+        if (_last is not { } last)
+        {
+            Say([phrases["kept.nothing-to-mend"]]);
+            return Reply.Skipped;
+        }
+
+        if (typed.Length > 0 && !last.Line.IsList)
+        {
+            return Keep(last, typed) ? Reply.Kept : Reply.Skipped;
+        }
+
+        return Ask(last);
+    }
+
+    /// <returns>False: it can't be read, which was told, and nothing was kept.</returns>
+    private bool Keep(Question question, string typed)
+    {
+        var all = Meant.Of(question, typed, Walk, Question.Owed(Walk));
+        foreach (var (one, read) in all.Count == 0 ? [(question, question.Line.Answer(typed))] : all)
+        {
+            if (!KeepOne(one, read))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool KeepOne(Question question, string read)
+    {
+        var now = terminal.Clock.GetLocalNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fffzzz", CultureInfo.InvariantCulture);
+        var answer = new LoggedAnswer(new At("answer", 1, 1), now, question.Line.Path, read, by, null, question.Replaces);
+        var isWritten = false;
+        try
+        {
+            var (isRead, told) = standing.Try(answer);
+            ProblemText.Write(told, terminal.Err);
+            if (!isRead)
             {
                 return false;
             }
 
-            if (typed.Trim().Length == 0 || Keep(question, typed.Trim(), walk))
-            {
-                break;
-            }
+            ClockBack(answer);
+            var before = Walk;
+            var (written, news) = standing.Write(answer);
+            isWritten = true;
+            _last = question with { Replaces = written.Time };
+            Kept(before, written, news);
+            return true;
         }
-
-        return true;
+        catch (Exception fault) when (fault is not Halt)
+        {
+            // Whatever is wrong with the program, the answer is not lost without a word.
+            terminal.Err.WriteLine(phrases.Say(isWritten ? "kept.still" : "kept.not", ("answer", $"{answer.Path}: {answer.Read}")));
+            throw;
+        }
     }
 
-    /// <returns>False: it can't be read, which was told, and nothing was kept.</returns>
-    private bool Keep(Question question, string typed, Walk before)
+    private void Kept(Walk before, LoggedAnswer written, string? news)
     {
-        var now = terminal.Clock.GetLocalNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fffzzz", CultureInfo.InvariantCulture);
-        var answer = new LoggedAnswer(new At("answer", 1, 1), now, question.Line.Path, question.Line.Answer(typed), by, null, question.Replaces);
-        var (read, told) = JobLog.Add(kept.Job, book.Vocabulary, answer);
-        ProblemText.Write(told, terminal.Err);
-        if (read is null)
-        {
-            return false;
-        }
+        Changed(Sentence.Joined(Told(standing.Count(written, news)), phrases["kept.kept"]), before);
+    }
 
-        answer = log.Keep(answer);
-        kept.Change(JobLog.Add(kept.Job, book.Vocabulary, answer).Job!);
-        foreach (var line in KeptText.Of(before, kept.Walk(problems), _phrases))
+    private void Hear()
+    {
+        var before = Walk;
+        if (Told(standing.Hear()) is { Length: > 0 } news)
+        {
+            Changed(news, before);
+        }
+    }
+
+    private void Changed(string opening, Walk before) => Say(KeptText.Of(opening, before, Walk, Question.Owed(Walk).Count(), phrases));
+
+    private string Told(LogNews? news) => news is null ? "" : Sentence.Joined(Told("kept.others", news.Come), Told("kept.gone", news.Gone));
+
+    private string Told(string key, IReadOnlyList<LoggedAnswer> answers) => answers.Count == 0 ? "" : phrases.Say(
+        key, ("count", answers.Count.ToString(CultureInfo.InvariantCulture)), ("answers", Answers(answers)));
+
+    private void ClockBack(LoggedAnswer answer)
+    {
+        if (!_isClockTold && standing.IsClockBack(answer))
+        {
+            _isClockTold = true;
+            Say(Column.Wrap(phrases.Say("kept.clock", ("time", answer.Time))));
+        }
+    }
+
+    private static string Answers(IReadOnlyList<LoggedAnswer> answers) => string.Join("; ", answers.Select(answer => $"{answer.Path}: {answer.Read}"));
+
+    /// <summary>Words of another language that stand for those of a job file.</summary>
+    private string Typing(Question question, string typed) => question.Look.Reading?.Choices.Any(choice => Names.Same(phrases.Of(choice.Say), typed.Trim())) == true
+        ? typed.Trim()
+        : TypedWords.InEnglish(typed.Trim(), phrases);
+
+    private void Say(IEnumerable<string> lines)
+    {
+        foreach (var line in lines)
         {
             terminal.Out.WriteLine(line);
         }
-
-        return true;
     }
 
     private ExitCode End(bool left)
     {
-        var walk = kept.Walk(problems);
         if (left)
         {
-            terminal.Out.WriteLine(_phrases.Count("kept.left", walk.Looks.Count));
+            Say([phrases.Count("kept.left", Question.Owed(Walk).Count())]);
         }
 
-        return ExitCodes.Weightiest(ExitCodes.Of(problems), ExitCodes.Of(walk.Verdict));
+        if (Walk.Verdict == Verdict.NothingOwed)
+        {
+            Say([phrases["verdict.nothing-owed"]]);
+        }
+
+        return standing.Code;
     }
 }

@@ -21,6 +21,14 @@ internal sealed record Held(Walk Walk)
     /// <summary>The job with the answers of the log beside it. What can't be read of either is told.</summary>
     public static (Job Job, IReadOnlyList<Problem> Problems) WithLog(JobFile file, RuleBook book, Terminal terminal)
     {
+        var read = Read(file, book, LogFile.Of(file, terminal).Text(), terminal);
+        return (read.Now, read.Problems);
+    }
+
+    /// <summary>The same, with what it is made of.</summary>
+    /// <param name="log">The text of the log.</param>
+    public static (Job OfFile, IReadOnlyList<LoggedAnswer> Answers, Job Now, IReadOnlyList<Problem> Problems) Read(JobFile file, RuleBook book, string log, Terminal terminal)
+    {
         var (job, ofFile) = JobReader.Read(file.Shown, file.Text, book.Vocabulary);
         if (job is null)
         {
@@ -28,11 +36,11 @@ internal sealed record Held(Walk Walk)
             throw new Halt(ExitCode.Unreadable, NothingChecked(ofFile));
         }
 
-        var (answers, ofLog) = LogReader.Read(LogFile.Beside(file.Shown), LogFile.TextBeside(file, terminal));
+        var (answers, ofLog) = LogReader.Read(LogFile.Beside(file.Shown), log);
         var (now, ofAnswers) = JobLog.Apply(job, book.Vocabulary, answers);
         IReadOnlyList<Problem> all = [.. ofFile, .. ofLog.Concat(ofAnswers).OrderBy(problem => problem.At.Line)];
         ProblemText.Write(all, terminal.Err);
-        return (now, all);
+        return (job, answers, now, all);
     }
 
     private static Job Changed(Job job, string line, RuleBook book)

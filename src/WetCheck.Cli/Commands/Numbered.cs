@@ -14,6 +14,10 @@ internal static partial class Numbered
             ?? entries.FirstOrDefault(entry => IsAsked(entry, Member().Replace(asked, "")));
     }
 
+    /// <summary>2, where 221-A2 was typed and the list has a 221-A; null where an entry was asked.</summary>
+    public static int? MemberOf(Entry entry, string asked) => IsAsked(entry, asked) ? null
+        : int.Parse(Member().Match(asked).Value, System.Globalization.CultureInfo.InvariantCulture);
+
     public static string NotFound(Walk walk, string asked)
     {
         var number = Digits().Match(asked).Value;
@@ -25,7 +29,7 @@ internal static partial class Numbered
 
     private static bool IsAsked(Entry entry, string asked) => string.Equals(entry.Number, asked, StringComparison.OrdinalIgnoreCase);
 
-    [GeneratedRegex(@"(?<=^\d+-[A-Z]+)\d+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<=^\d+-[A-Z]+)\d{1,4}$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Member();
 
     [GeneratedRegex(@"^\d+")]

@@ -25,6 +25,9 @@ internal static class Typed
 
     public static Option<string?> Language() => OneOf("--lang", "In English, in Spanish (a draft), or both.", Languages.Typed);
 
+    /// <summary>One at a time: a question is asked once.</summary>
+    public static Option<string?> Asked() => OneOf("--lang", "In English, or in Spanish (a draft).", [Languages.English, Languages.Spanish]);
+
     public static Option<string?> For() => OneOf("--for", "Whom it is for: the setter, the owner, or a helper.", Readers.Typed);
 
     public static Option<bool> All() => new("--all") { Description = "Also what is OK, what comes later, and every look." };

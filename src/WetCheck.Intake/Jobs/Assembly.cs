@@ -115,13 +115,13 @@ internal sealed class Assembly
             said = Tri.Yes;
         }
 
-        var readings = notes is null ? JobPart.Nothing : notes.Readings.ToDictionary(pair => pair.Key, pair => InOrder(pair.Value), StringComparer.Ordinal);
+        var readings = notes is null ? JobPart.Nothing : notes.Readings.ToDictionary(pair => pair.Key, pair => InOrder(pair.Value, _top.File), StringComparer.Ordinal);
         return new JobPart(part, said, notes?.At ?? where.GetValueOrDefault(PathOf(part)) ?? _top, readings);
     }
 
-    /// <summary>By date, those without one first, then by line.</summary>
-    private static IReadOnlyList<Reading> InOrder(List<Reading> readings) =>
-        [.. readings.OrderBy(reading => reading.Date is null ? DateTimeOffset.MinValue : Dates.Read(reading.Date)).ThenBy(reading => reading.At.Line).ThenBy(reading => reading.At.Column)];
+    /// <summary>By date, those without one first; then those of the job file before those of the log, and by line.</summary>
+    private static IReadOnlyList<Reading> InOrder(List<Reading> readings, string file) =>
+        [.. readings.OrderBy(reading => reading.Date is null ? DateTimeOffset.MinValue : Dates.Read(reading.Date)).ThenBy(reading => reading.At.File != file).ThenBy(reading => reading.At.Line).ThenBy(reading => reading.At.Column)];
 
     private JobList ListOf(PartKind kind, IReadOnlyDictionary<string, At> where) => new(
         kind,

@@ -44,6 +44,9 @@ internal sealed class Draft
         return _last[key] = _last.GetValueOrDefault(key) + 1;
     }
 
+    /// <summary>Forgets one member of a list; the others keep their numbers.</summary>
+    public void Forget(PartKind kind, Place? place, int index) => _parts.Remove((kind.Name, place?.Name, index));
+
     /// <summary>Forgets the parts of a kind, all or those at a place.</summary>
     public void Forget(PartKind kind, Place? place = null)
     {

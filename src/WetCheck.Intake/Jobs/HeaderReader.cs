@@ -134,6 +134,12 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         var family = discipline.Families
             .Where(family => folded == Names.Fold(family.Name) || folded.StartsWith(Names.Fold(family.Name) + " ", StringComparison.Ordinal))
             .MaxBy(family => family.Name.Length);
+        if (family is null && !typed.Any(char.IsLetter))
+        {
+            problems.Add(text.At, Messages.CodeName(typed, [.. discipline.Families.Select(known => known.Name)]));
+            return null;
+        }
+
         if (family is null)
         {
             var year = YearAtEnd().Match(typed);

@@ -6,6 +6,9 @@ namespace WetCheck.Intake;
 /// <summary>Reads the log beside a job file, one answer a line. A line that can't be read is told and left out; the others count.</summary>
 public static class LogReader
 {
+    /// <summary>What stands for bytes that are no text: a line that was torn within a character.</summary>
+    private const char NotUtf8 = '\uFFFD';
+
     /// <summary>The answers in file order, with what could not be read.</summary>
     /// <param name="file">The file's name, for people.</param>
     public static (IReadOnlyList<LoggedAnswer> Answers, IReadOnlyList<Problem> Problems) Read(string file, string text)
@@ -14,6 +17,7 @@ public static class LogReader
         var source = new SourceText(file, text);
         problems.Open(source);
         var answers = new List<LoggedAnswer>();
+        var lines = new HashSet<string>(StringComparer.Ordinal);
         for (var number = 1; number <= source.Lines.Count; number++)
         {
             var line = source.Line(number);
@@ -30,9 +34,19 @@ public static class LogReader
             {
                 problems.Add(source.Place(number, 1), Messages.LogTime(answer.Time));
             }
+            else if (!lines.Add(line.Trim()))
+            {
+                problems.Add(source.Place(number, 1), Messages.LogTwice());
+            }
             else
             {
-                answers.Add(answer);
+                var before = answers.Count > 0 ? answers[^1] : null;
+                if (LogClock.Jumped(before, answer))
+                {
+                    problems.Add(source.Place(number, 1), Messages.LogJumped(answer.Time));
+                }
+
+                answers.Add(LogClock.After(before, answer));
             }
         }
 
@@ -41,6 +55,11 @@ public static class LogReader
 
     private static LoggedAnswer? Answer(string line, At at)
     {
+        if (line.Contains(NotUtf8, StringComparison.Ordinal))
+        {
+            return null;
+        }
+
         try
         {
             using var json = JsonDocument.Parse(line);

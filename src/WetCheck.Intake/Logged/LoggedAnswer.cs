@@ -8,13 +8,16 @@ namespace WetCheck.Intake;
 /// <summary>One answer that was kept beside a job file.</summary>
 /// <param name="At">Where the answer as typed stands.</param>
 /// <param name="Time">RFC 3339, with its offset.</param>
-/// <param name="Path">The line of the job file that it answers: <c>liner.back</c>.</param>
+/// <param name="Path">The line of the job file that it answers: <c>liner.back</c>; one member of a list: <c>nails.left 2</c>.</param>
 /// <param name="Read">As it would be typed on that line.</param>
 /// <param name="Replaces">The time or the place of the reading that it puts out of count; what else stood before it on this fact goes too.</param>
 /// <param name="Line">The whole line, for messages.</param>
 public sealed record LoggedAnswer(
     At At, string Time, string Path, string Read, string? By = null, string? Tool = null, string? Replaces = null, string Line = "")
 {
+    /// <summary>The time it counts from, where its own is before that of the line above it: <see cref="LogClock"/>.</summary>
+    public string? Counts { get; init; }
+
     /// <summary>Signs of inches and fractions stay as they were typed.</summary>
     private static readonly JsonWriterOptions s_plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 

@@ -32,6 +32,20 @@ internal static class Merge
         }
     }
 
+    /// <summary>One member of a list: another reading of it, one in the place of those before, or it is gone.</summary>
+    public static void Member(Draft draft, Draft said, MemberPath member, bool isGone, bool replaces)
+    {
+        if (isGone)
+        {
+            draft.Forget(member.Kind, member.Place, member.Index);
+        }
+
+        foreach (var notes in said.Members(member.Kind).ToList())
+        {
+            Part(draft, member.Kind, notes, member.Index, replaces);
+        }
+    }
+
     /// <summary>Lists whose members stand on the line.</summary>
     private static IEnumerable<PartKind> ListsOf(Section section, Line? line) => line switch
     {

@@ -78,6 +78,9 @@ internal static partial class Messages
     public static Message CodeWords(string family, string rest) =>
         Message.Blanks("code-words", $"Taken for {family}, then \"{Short(rest)}\". Write the family and a year, like  {family} 2021");
 
+    public static Message CodeName(string typed, IReadOnlyList<string> known) =>
+        Message.Blanks("code-name", $"\"{Short(typed)}\" names no code. Write a name and a year, like  {known[0]} 2021. Known: {string.Join(", ", known)}.");
+
     public static Message LocalNotRead(string typed) =>
         Message.Asks("local-not-read", $"Local changes are not read yet, so \"{Short(typed)}\" changes nothing. Is the rule book good as it is?");
 

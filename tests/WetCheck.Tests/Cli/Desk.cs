@@ -26,22 +26,30 @@ internal sealed class Desk : IDisposable
     /// <summary>What is typed while the program runs, line by line.</summary>
     public string Typed { get; set; } = "";
 
+    public TimeProvider Clock { get; } = new TickingClock();
+
+    /// <summary>A hand types, not another program.</summary>
+    public bool IsHand { get; init; }
+
     public Ran Run(params string[] args)
     {
         using var typed = new StringReader(Typed);
         using var results = new StringWriter();
         using var messages = new StringWriter();
-        var code = CommandLine.Run(args, new Terminal(results, messages, Folder, new StoppedClock()) { In = typed });
+        var code = CommandLine.Run(args, new Terminal(results, messages, Folder, Clock) { In = typed, IsHand = IsHand });
         return new Ran((int)code, results.ToString(), messages.ToString());
     }
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);
 
-    private sealed class StoppedClock : TimeProvider
+    /// <summary>The same afternoon always, a moment later each time that it is read.</summary>
+    private sealed class TickingClock : TimeProvider
     {
+        private int _ticks;
+
         public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
 
-        public override DateTimeOffset GetUtcNow() => Afternoon;
+        public override DateTimeOffset GetUtcNow() => Afternoon.AddMilliseconds(Interlocked.Increment(ref _ticks));
     }
 }
 

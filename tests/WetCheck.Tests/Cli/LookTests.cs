@@ -46,7 +46,7 @@ public sealed class LookTests
     {
         using var desk = new Desk();
         var ran = desk.Run("look", "juniper", "214-D", "3");
-        ran.Results.Should().StartWith("Kept. 214-D Later, good on paper.").And.EndWith(" left.\n");
+        ran.Results.Should().StartWith("Kept. 214-D Later, good on paper.").And.Contain(" left.\n").And.EndWith("Keep curb, cap adds: 1\" or less.\n");
         Log(desk).Single().Should().Contain("\"path\":\"liner.right\",\"read\":\"3\",\"replaces\":\"juniper.job.yaml:36:10\"");
         desk.Run("walk", "juniper").Results.Should().NotContain(" 214-D  Right wall: liner too low");
         desk.Run("why", "juniper", "214-D").Results.Should().Contain("3\" above the rough curb").And.Contain("juniper.log.jsonl");
@@ -57,14 +57,14 @@ public sealed class LookTests
     public void A_line_of_several_is_written_anew()
     {
         using var desk = new Desk();
-        desk.Run("look", "juniper", "221-A", "none").Results.Should().Contain("221-A Not on this job");
+        desk.Run("look", "juniper", "221-A", "none").Results.Should().Contain("221-A, 222-A Not on this job");
         desk.Run("walk", "juniper").Results.Should().NotContain(" 221-A ");
     }
 
     [Fact]
     public void An_answer_that_cant_be_read_is_told_and_asked_once_more()
     {
-        using var desk = new Desk { Typed = "tall\n3\n" };
+        using var desk = new Desk { Typed = "tall\n3\n", IsHand = true };
         var ran = desk.Run("look", "juniper", "214-D");
         ran.Messages.Should().Contain("tall").And.Contain("^");
         ran.Results.Split('\n').Count(line => line.Contains("How high", StringComparison.Ordinal)).Should().Be(2);
@@ -85,7 +85,7 @@ public sealed class LookTests
         using var desk = new Desk(("elm.job.yaml", "job: Elm\nmethod: liner under mortar\nunits: inches\nstage: flood test\nplumbing code: IRC 2021\n"));
         var ran = desk.Run("look", "elm", "214-D", "3");
         ran.Code.Should().Be(2);
-        ran.Messages.Should().Contain("liner.right").And.Contain("curb.");
+        ran.Messages.Should().Contain("wetcheck look elm liner.right ANSWER").And.Contain("curb.");
     }
 
     [Fact]

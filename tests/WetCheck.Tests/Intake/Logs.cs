@@ -72,10 +72,10 @@ public sealed class Logs
     }
 
     [Fact]
-    public void Readings_go_by_time_then_line_and_one_that_replaces_holds_though_the_clock_jumped_back()
+    public void Answers_count_in_the_order_of_their_lines_though_the_clock_jumped_back()
     {
         var job = BookText.Job(Head + "liner:\n  right: 2-1/2\n");
-        Readings(job, Said("liner.right", "3"), Said("liner.right", "4"), Said("liner.right", "5") with { Time = "2026-11-25T09:00:00Z" }).Should().Equal("2-1/2", "5", "3", "4");
+        Readings(job, Said("liner.right", "3"), Said("liner.right", "4"), Said("liner.right", "5") with { Time = "2026-11-25T09:00:00Z" }).Should().Equal("2-1/2", "3", "4", "5");
         Readings(job, Said("liner.right", "3"), Said("liner.right", "4") with { Time = "2026-11-25T09:00:00Z", Replaces = "2026-11-25T16:05:00Z" }).Should().Equal("4");
     }
 
@@ -101,8 +101,59 @@ public sealed class Logs
 
     private static LoggedAnswer Said(string path, string read) => new(new At("test.log.jsonl", 1, 1), "2026-11-25T16:05:00Z", path, read);
 
+    [Fact]
+    public void A_clock_that_was_never_set_does_not_put_an_answer_before_the_job_file()
+    {
+        var job = BookText.Job(Head + "readings by: MR, tape, 2026-11-20\nliner:\n  right: 2-1/2\n");
+        Readings(job, Said("liner.right", "3") with { Time = "1970-01-01T00:00:09Z" }).Should().Equal("2-1/2", "3");
+    }
+
+    [Theory]
+    [InlineData("{\"at\":\"2026-11-25T16:06:00Z\",\"path\":\"liner.back\",\"read\":\"3 \uFFFD", 2, "log-torn")]
+    [InlineData("rubbish\n", 2, "log-line")]
+    [InlineData("\0\0\0\0", 2, "log-torn")]
+    public void A_line_that_is_no_answer_is_told_with_its_place_and_the_others_count(string odd, int line, string code)
+    {
+        foreach (var after in code == "log-line" ? new[] { Said("liner.left", "4").ToJson() + "\r\n" } : [""])
+        {
+            var (answers, problems) = LogReader.Read("test.log.jsonl", "\uFEFF" + Said("liner.left", "3").ToJson() + "\r\n" + odd + after);
+            answers.Count.Should().Be(after.Length > 0 ? 2 : 1);
+            problems.Should().ContainSingle().Which.Should().Match<Problem>(problem => problem.At.Line == line && problem.Code == code);
+        }
+    }
+
+    [Fact]
+    public void A_line_that_stands_twice_counts_once()
+    {
+        var line = Said("liner.left", "3").ToJson() + "\n";
+        var (answers, problems) = LogReader.Read("test.log.jsonl", line + line);
+        answers.Should().ContainSingle();
+        problems.Should().ContainSingle().Which.Effect.Should().Be(Effect.Asked);
+    }
+
+    [Fact]
+    public void One_member_of_a_list_is_answered_by_its_number()
+    {
+        var job = BookText.Job(Head + "nails:\n  left: 3 above, ?, 5 above\n");
+        Heights(job, Said("nails.left 2", "4 above")).Should().Equal("3 above", "4 above", "5 above");
+        Heights(job, Said("nails.left 3", "6 above") with { Replaces = "x" }).Should().Equal("3 above", "6 above");
+        Heights(job, Said("nails.left 1", "none"), Said("nails.left", "7 above")).Should().Equal("5 above", "7 above");
+        Members(job, Said("nails.left 1", "none"), Said("nails.left", "7 above")).Should().Equal("fastener/left/2", "fastener/left/3", "fastener/left/4");
+    }
+
+    [Fact]
+    public void Of_two_stops_the_later_counts()
+    {
+        With(BookText.Job(Head), [Said("stage", "before bed")]).Stage.Should().Be("before bed");
+        With(BookText.Job(Head.Replace("flood test", "before tile", StringComparison.Ordinal)), [Said("stage", "before bed")]).Stage.Should().Be("before tile");
+        With(BookText.Job(Head), [Said("stage", "before bed"), Said("stage", "flood test")]).Stage.Should().Be("flood test");
+    }
+
     private static Job With(Job job, LoggedAnswer[] log) =>
-        JobLog.Apply(job, BookText.Vocabulary, [.. log.Select((answer, i) => answer with { At = new At("test.log.jsonl", i + 1, 1) })]).Job;
+        JobLog.Apply(job, BookText.Vocabulary, LogReader.Read("test.log.jsonl", string.Concat(log.Select(answer => answer.ToJson() + "\n"))).Answers).Job;
+
+    private static IEnumerable<string> Heights(Job job, params LoggedAnswer[] log) =>
+        With(job, log).Parts.Where(part => part.Part.Kind.Name == "fastener" && part.Part.Index is not null).SelectMany(part => part.Of("height")).Select(reading => reading.Typed);
 
     private static IEnumerable<string> Readings(Job job, params LoggedAnswer[] log) =>
         With(job, log).Parts.Single(part => part.Part.Id == "liner side/right").Of("top").Select(reading => reading.Typed);

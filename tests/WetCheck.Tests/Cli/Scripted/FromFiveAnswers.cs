@@ -1,0 +1,60 @@
+using System.Text.RegularExpressions;
+using WetCheck.Model;
+using WetCheck.Tests.Conventions;
+
+namespace WetCheck.Tests.Cli.Scripted;
+
+/// <summary>From five answers to nothing owed, by <c>look</c> alone, stop by stop.</summary>
+public sealed partial class FromFiveAnswers(ITestOutputHelper output)
+{
+    [Theory]
+    [InlineData("liner under mortar", "inches", "docs/examples/juniper-made-right.job.yaml")]
+    [InlineData("bonded membrane with curb", "inches", "docs/examples/spruce.job.yaml")]
+    [InlineData("liner under mortar", "millimetres", "tests/jobs/wattle.job.yaml")]
+    [InlineData("bonded membrane with curb", "millimetres", "tests/jobs/acacia.job.yaml")]
+    [InlineData("curbless bonded", "millimetres", "docs/examples/banksia.job.yaml")]
+    public void Through_every_stop_to_nothing_owed(string method, string units, string sound)
+    {
+        var five = Repository.Read("docs/examples/five-answers.job.yaml").Replace("liner under mortar", method, StringComparison.Ordinal).Replace("inches", units, StringComparison.Ordinal);
+        var book = TheBook.Job(Repository.Read(sound), "sound.job.yaml");
+        using var desk = new Desk(("five.job.yaml", five));
+        using var setter = new Setter(desk, "five", new AnswerBook(book, Computed));
+        foreach (var (stop, i) in book.Method!.Stops.Select((stop, i) => (stop.Name, i)))
+        {
+            MoveOn(desk, stop, byLook: i % 2 == 1);
+            setter.Look();
+            output.WriteLine($"{method}, {units}, {stop}: {setter.Asked.Count}: {string.Join("; ", setter.Asked)}");
+            setter.Fresh().ToFix.Select(entry => entry.Number).Should().BeEmpty(stop);
+        }
+
+        setter.NotKnown.Should().BeEmpty();
+        setter.Fresh().Verdict.Should().Be(Verdict.NothingOwed);
+        desk.Run("walk", "five").Results.Should().Contain("NOTHING OWED");
+    }
+
+    /// <summary>The stop is moved on in the job file, or by an answer.</summary>
+    private static void MoveOn(Desk desk, string stop, bool byLook)
+    {
+        if (byLook)
+        {
+            desk.Run("look", "five", "stage", stop).Results.Should().StartWith("Kept.");
+        }
+        else
+        {
+            desk.Write("five.job.yaml", Stage().Replace(File.ReadAllText(desk.PathOf("five.job.yaml")), $"stage: {stop}\n"));
+        }
+    }
+
+    /// <summary>What the examples leave to arithmetic, as a tape reads it: 3/4 over the diagonal of 30 and 18; 3-1/4 and 3/4; 83 and 20.</summary>
+    private static readonly Dictionary<string, string> Computed = new()
+    {
+        ["floor valley/left jamb: fall"] = "3/4 over 35",
+        ["floor valley/left-back: fall"] = "3/4 over 35",
+        ["floor valley/right-back: fall"] = "3/4 over 35",
+        ["floor valley/right jamb: fall"] = "3/4 over 35",
+        ["curb: above drain"] = "4",
+    };
+
+    [GeneratedRegex("stage: .*\n")]
+    private static partial Regex Stage();
+}

@@ -1,0 +1,80 @@
+using WetCheck.Cli;
+using WetCheck.Cli.Asking;
+using WetCheck.Cli.Commands;
+using WetCheck.Cli.Files;
+using WetCheck.Model;
+using WetCheck.Reporting;
+
+namespace WetCheck.Tests.Cli.Scripted;
+
+/// <summary>
+/// Answers what <c>look</c> asks, and holds each question against file and log read anew: it is one that is owed, it can be seen at this stop, it
+/// was not answered before, and the session that is kept open says what a fresh walk says.
+/// </summary>
+internal sealed class Setter(Desk desk, string job, AnswerBook book, bool isStrict = true) : TextReader
+{
+    private readonly StringWriter _said = new();
+    private readonly HashSet<string> _answered = [];
+    private int _heard;
+    private Asker? _asker;
+
+    /// <summary>Questions of the last session, in order.</summary>
+    public List<string> Asked { get; } = [];
+
+    /// <summary>Questions that the sound job has no answer to.</summary>
+    public List<string> NotKnown { get; } = [];
+
+    public Walk Fresh()
+    {
+        using var messages = new StringWriter();
+        var terminal = Terminal(messages);
+        var (now, problems) = Held.WithLog(JobFile.Find(job, "look", terminal), TheBook.Book, terminal);
+        return Inspection.Of(now, problems, TheBook.Ready);
+    }
+
+    public void Look()
+    {
+        Asked.Clear();
+        using var messages = new StringWriter();
+        var terminal = Terminal(messages);
+        _asker = Asker.Of(JobFile.Find(job, "look", terminal), TheBook.Book, null, "en", terminal);
+        _asker.All();
+        messages.ToString().Should().BeEmpty();
+    }
+
+    public override string? ReadLine()
+    {
+        var fresh = Fresh();
+        JsonList.Of(_asker!.Walk, "en", "").Should().Be(JsonList.Of(fresh, "en", ""), "the session kept open is a fresh walk");
+        var said = _said.ToString()[_heard..].TrimEnd();
+        _heard = _said.ToString().Length;
+        var question = Question.Owed(fresh).FirstOrDefault(one => said.EndsWith(string.Join(Environment.NewLine, Prompt(fresh, one)), StringComparison.Ordinal));
+        question.Should().NotBeNull("only what is owed is asked: " + said);
+        Seen(fresh.Job, question!);
+        Asked.Add($"{question!.Line.Path} {question.Line.Before}".TrimEnd());
+        var answer = book.To(question, fresh.Job);
+        if (answer is null)
+        {
+            NotKnown.Add($"{fresh.Job.Stage}: {question.Look.Fact}");
+        }
+        else
+        {
+            (_answered.Add($"{question.Line.Path}|{question.Line.Before}|{answer}") || !isStrict).Should().BeTrue($"asked again: {said}");
+        }
+
+        return answer ?? "";
+    }
+
+    private static IReadOnlyList<string> Prompt(Walk walk, Question question) =>
+        LookQuestion.Of(walk, question.Look, new Phrases(TheBook.Book, "en"), question.Line.Path);
+
+    private static void Seen(Job job, Question question)
+    {
+        if (question.Look is { Reading: { } reading, Parts: [var part] })
+        {
+            job.SightOf(reading.LayerOf(part.Place)).Should().Be(Sight.ToBeSeen, $"{part} {reading.Name}");
+        }
+    }
+
+    private Terminal Terminal(StringWriter messages) => new(_said, messages, desk.Folder, desk.Clock) { In = this };
+}
