@@ -11,7 +11,7 @@ namespace WetCheck.Cli.Files;
 internal sealed class LogFile(string path, string shown)
 {
     /// <summary>Another program holds the log for a moment only.</summary>
-    private const int Tries = 20;
+    private const int Tries = 60;
 
     private static readonly TimeSpan Moment = TimeSpan.FromMilliseconds(25);
 

@@ -25,6 +25,7 @@ internal static class Examples
             "wetcheck look juniper                        asks what is owed; Enter skips",
             "wetcheck look juniper 214-D                  asks for one line of the list",
             "wetcheck look juniper 214-D 3                keeps the answer",
+            "wetcheck look juniper liner.right 3          the same, by its line",
         ],
         ["punch"] =
         [

@@ -25,6 +25,23 @@ public sealed class FullDiskTests
         File.ReadAllText(log).Should().Be(full);
     }
 
+    [Fact]
+    public void In_a_folder_for_reading_only_the_answer_is_given_back()
+    {
+        Assert.SkipWhen(Environment.UserName == "root", "Whoever may do anything may write there too.");
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        using var desk = new Desk();
+        File.SetUnixFileMode(desk.Folder, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        var ran = desk.Run("look", "juniper", "208", "open");
+        File.SetUnixFileMode(desk.Folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        ran.Code.Should().Be(5);
+        ran.Messages.Should().Contain("Not kept:  drain.weeps: open");
+    }
+
     /// <summary>No file may grow past 1024 bytes; writing on fails as it does on a full disk.</summary>
     private static (int Code, string Results, string Messages) Limited(Desk desk, string words)
     {

@@ -1,5 +1,6 @@
 using System.Text;
 using WetCheck.Cli;
+using WetCheck.Cli.Files;
 using WetCheck.Intake;
 
 namespace WetCheck.Tests.Cli;
@@ -72,6 +73,27 @@ public sealed class LogBesideTests
         run.Should().Throw<InvalidOperationException>();
         messages.ToString().Should().Contain("Kept, but what it changes can't be told:  drain.weeps: open");
         Log(desk).Should().ContainSingle();
+    }
+
+    [Fact]
+    public void Two_that_write_at_once_lose_nothing_and_each_hears_the_other()
+    {
+        using var desk = new Desk();
+        var heard = 0;
+        Parallel.For(0, 2, writer =>
+        {
+            var log = new LogFile(desk.PathOf("juniper.log.jsonl"), "juniper.log.jsonl");
+            for (var i = 0; i < 25; i++)
+            {
+                var (answer, news) = log.Keep(new LoggedAnswer(Model.At.Nowhere, $"2026-11-25T16:{writer:00}:{i:00}Z", "liner.left", $"{i}"));
+                answer.At.Line.Should().BePositive();
+                Interlocked.Add(ref heard, news is null ? 0 : 1);
+            }
+        });
+        var lines = Log(desk);
+        lines.Should().HaveCount(50).And.OnlyHaveUniqueItems();
+        LogReader.Read("juniper.log.jsonl", string.Join('\n', lines)).Answers.Should().HaveCount(50);
+        heard.Should().BePositive();
     }
 
     /// <summary>Runs <c>look</c>; between the answers something else happens.</summary>
