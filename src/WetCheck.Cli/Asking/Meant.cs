@@ -56,8 +56,23 @@ internal static class Meant
             ? Names.Same(typed, "none")
                 ? walk.Job.Parts.Any(part => part.Part.Kind == kind && part.Part.Index is not null) ? (question, "all") : (question with { Line = section }, typed)
                 : (question, typed)
-            : (question with { Line = section }, typed);
+            : (question with { Line = section }, Placed(typed, kind));
     }
 
-    private static bool StartsWith(string typed, string place) => Names.Fold(typed).StartsWith(Names.Fold(place) + " ", StringComparison.Ordinal);
+    /// <summary>"left 2 below, 3 above": an item without a place is at that of the one before.</summary>
+    private static string Placed(string typed, PartKind kind)
+    {
+        var at = "";
+        var items = new List<string>();
+        foreach (var item in typed.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            var named = kind.Places.FirstOrDefault(place => StartsWith(item, place.Name) || StartsWith(item, place.Letters));
+            at = named?.Name ?? at;
+            items.Add(named is null && at.Length > 0 ? $"{at} {item}" : item);
+        }
+
+        return string.Join(", ", items);
+    }
+
+    private static bool StartsWith(string typed, string place) => place.Length > 0 && Names.Fold(typed).StartsWith(Names.Fold(place) + " ", StringComparison.Ordinal);
 }

@@ -59,7 +59,13 @@ internal sealed record Question(Look Look, LinePath Line, string? Replaces = nul
 
     private static IEnumerable<Question> OfLooks(Walk walk) => walk.Looks.SelectMany(look => look.Parts.Count == 0
         ? Of(walk, look.Fact, look.Number)
-        : look.Parts.SelectMany(part => Of(walk, new FactId(part.Id, look.Fact.Reading), look.Number)));
+        : look.Parts.SelectMany(part => Of(walk, new FactId(part.Id, look.Fact.Reading), NumberOf(look, new FactId(part.Id, look.Fact.Reading)))));
+
+    /// <summary>Of one part alone: the first check that hangs on it.</summary>
+    private static string NumberOf(Look look, FactId fact) => look.Settles.Concat(look.Bears)
+        .Where(entry => entry.Checks.Any(check => check.Judgement.Hangs.Any(hang => hang.Id == fact)))
+        .OrderBy(entry => entry.Rule.Severity).ThenBy(entry => entry.Rule.Number)
+        .FirstOrDefault()?.Number ?? look.Number;
 
     private static IEnumerable<Question> Of(Walk walk, FactId fact, string number)
     {

@@ -27,9 +27,9 @@ public sealed class LookWordsTests
     [Fact]
     public void Are_these_all_takes_more_of_them_and_asks_again()
     {
-        using var desk = new Desk { Typed = "left 3-1/4 above, curb inside 1 below\nall\n" };
+        using var desk = new Desk { Typed = "left 3-1/4 above, 4 above, curb inside 1 below\nall\n" };
         var ran = desk.Run("look", "juniper", "221");
-        Log(desk)[0].Should().Contain("\"path\":\"nails\",\"read\":\"left 3-1/4 above, curb inside 1 below\"");
+        Log(desk)[0].Should().Contain("\"path\":\"nails\",\"read\":\"left 3-1/4 above, left 4 above, curb inside 1 below\"");
         ran.Results.Should().Contain("Found 2-5/8\", 1-1/4\" and 1\" below");
     }
 
@@ -58,6 +58,16 @@ public sealed class LookWordsTests
         var ran = desk.Run("look", "five");
         ran.Messages.Should().Contain("bent");
         Log(desk).Should().ContainSingle().Which.Should().Contain("right-back cut");
+    }
+
+    [Fact]
+    public void Each_question_bears_the_number_of_a_check_that_hangs_on_it()
+    {
+        using var desk = Five("");
+        using var all = new Desk { Typed = "\n\n\n\n\n" };
+        all.Run("look", "juniper").Results.Should().Contain(" 611     Is there glass").And.Contain(" 341-T   Is this on the job: curb top?");
+        desk.Typed = "\n\n\n\n";
+        desk.Run("look", "five").Results.Should().Contain(" 226-BC ").And.Contain(" 226-CD ");
     }
 
     [Theory]
