@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using WetCheck.Cli.Commands;
 using WetCheck.Cli.Help;
+using WetCheck.Cli.Text;
 
 namespace WetCheck.Cli;
 
@@ -10,6 +11,8 @@ internal static class CommandLine
 {
     public static ExitCode Run(string[] args, Terminal terminal)
     {
+        terminal = terminal with { Out = new PlainWriter(terminal.Out), Err = new PlainWriter(terminal.Err) };
+
         // No response files: "@4th-street" is a name like any other.
         var parsed = Root(terminal).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         try

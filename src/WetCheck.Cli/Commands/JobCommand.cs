@@ -4,7 +4,7 @@ using WetCheck.Intake;
 
 namespace WetCheck.Cli.Commands;
 
-/// <summary><c>wetcheck job</c>: what job files are made of.</summary>
+/// <summary><c>wetcheck job</c>: a new job file, or what job files are made of.</summary>
 internal static class JobCommand
 {
     public static Command Build(Option<string?> rules, Terminal terminal)
@@ -15,6 +15,6 @@ internal static class JobCommand
             terminal.Out.WriteLine(JobSchema.Of(BookHere.Load(parsed.GetValue(rules), terminal).Vocabulary));
             return (int)ExitCode.NothingOwed;
         });
-        return new Command("job", "What a job file may hold.") { schema };
+        return new Command("job", "A new job file, or what one may hold.") { NewJobCommand.Build(rules, terminal), SampleJobCommand.Build(terminal), schema };
     }
 }

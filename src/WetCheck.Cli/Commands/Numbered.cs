@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using WetCheck.Cli.Help;
 using WetCheck.Model;
 
 namespace WetCheck.Cli.Commands;
@@ -22,7 +23,9 @@ internal static partial class Numbered
     {
         var number = Digits().Match(asked).Value;
         var same = walk.Entries.Select(entry => entry.Number).Where(entry => number.Length > 0 && Digits().Match(entry).Value == number).ToList();
+        var near = same.Count > 0 ? null : Nearest.Of(asked, walk.Entries.Select(entry => entry.Number));
         return $"The list of {walk.Job.File} has no {asked}."
+            + (near is null ? "" : $" Nearest: {near}.")
             + (same.Count == 0 ? "" : $" Of rule {number} it has {string.Join(", ", same)}.")
             + "\n    wetcheck walk JOB --all   shows every number.";
     }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using WetCheck.Cli.Files;
+using WetCheck.Cli.Help;
 using WetCheck.Model;
 
 namespace WetCheck.Cli.Commands;
@@ -21,7 +22,7 @@ internal static class ProveCommand
             var (book, cases) = BookHere.LoadWithCases(folder, terminal);
             var chosen = asked is null ? cases : [.. cases.Where(one => IsOf(one.Rule, asked))];
             return chosen.Count == 0
-                ? throw new Halt(ExitCode.TypedWrong, $"The book has no cases of {asked}.\n    wetcheck rules   lists its rules.")
+                ? throw new Halt(ExitCode.TypedWrong, NoCases(asked ?? "any rule", cases))
                 : (int)Run(chosen, new ReadyBook(book), terminal);
         });
         return command;
@@ -43,6 +44,10 @@ internal static class ProveCommand
         terminal.Out.WriteLine($"{cases.Count - failed} cases hold, {failed} do not.");
         return failed == 0 ? ExitCode.NothingOwed : ExitCode.ToFix;
     }
+
+    private static string NoCases(string asked, IEnumerable<RuleCase> cases) => $"The book has no cases of {asked}."
+        + (Nearest.Of(asked, cases.SelectMany(one => new[] { one.Rule, one.Rule.Split('/')[0] }).Distinct()) is { } near ? $" Nearest: {near}." : "")
+        + "\n    wetcheck rules   lists its rules.";
 
     /// <summary>A folder with a book in it is the book; anything else names rules.</summary>
     private static (string? Folder, string? Asked) Which(string? folder, string? which, Terminal terminal) => which switch

@@ -41,7 +41,7 @@ internal static class WhyCommand
     }
 
     private static string NoRule(string asked, RuleBook book) =>
-        $"The book has no rule \"{asked}\"." + (Nearest.Of(asked, book.Rules.Select(rule => rule.Id)) is { } near ? $" Nearest: {near}." : "")
+        $"The book has no rule \"{asked}\"." + (Nearest.Of(asked, book.Rules.SelectMany(rule => new[] { rule.Id, rule.Number.ToString(CultureInfo.InvariantCulture) })) is { } near ? $" Nearest: {near}." : "")
         + "\n    wetcheck rules             lists them all."
         + "\n    wetcheck why JOB NUMBER    explains a line of a list.";
 }

@@ -1,20 +1,24 @@
+using WetCheck.Cli.Help;
+
 namespace WetCheck.Cli.Files;
 
 /// <summary>A job file and the way messages name it.</summary>
 internal sealed record JobFile(string Shown, string Text)
 {
     private const string Ending = ".job.yaml";
+    private const string ToTry = "\n    wetcheck job sample          writes an invented one, to try the commands on.";
+    private const string ToStart = "\n    wetcheck job new larkspur    starts one, with five questions." + ToTry;
 
     /// <summary>JOB is a path, or a name: <c>juniper</c> is <c>juniper.job.yaml</c> here. None: the one job of the folder.</summary>
     public static JobFile Find(string? job, string command, Terminal terminal)
     {
         var shown = job is null || Directory.Exists(terminal.FullPath(job))
             ? OnlyOneIn(job ?? "", command, terminal)
-            : Named(job, terminal);
+            : Named(job, command, terminal);
         return new JobFile(shown, TextFile.Read(terminal.FullPath(shown), shown));
     }
 
-    private static string Named(string job, Terminal terminal)
+    private static string Named(string job, string command, Terminal terminal)
     {
         if (File.Exists(terminal.FullPath(job)))
         {
@@ -30,8 +34,11 @@ internal sealed record JobFile(string Shown, string Text)
         var wanted = job.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) ? job : byName;
         var folder = Path.GetDirectoryName(job) ?? "";
         var others = JobsIn(folder, terminal);
+        var near = Nearest.Of(wanted, others);
         throw new Halt(ExitCode.Unreadable, $"There is no file {wanted}{(folder.Length == 0 ? " here" : "")}."
-            + (others.Count == 0 ? "" : $" There is {string.Join(", ", others.Take(5))}."));
+            + (near is not null ? $" Nearest: {near}.\n    wetcheck {command} {Short(near)}"
+                : others.Count > 0 ? $" There is {string.Join(", ", others.Take(5))}."
+                : ToStart));
     }
 
     private static string OnlyOneIn(string folder, string command, Terminal terminal)
@@ -41,9 +48,10 @@ internal sealed record JobFile(string Shown, string Text)
         return jobs switch
         {
             [var only] => only,
-            [] => throw new Halt(ExitCode.TypedWrong, $"There is no job file {where}. Say which one, by its path:\n    wetcheck {command} PATH{Ending}"),
+            [] => throw new Halt(ExitCode.TypedWrong, $"There is no job file {where}.{ToStart}\n    wetcheck {command} PATH{Ending}   takes one from elsewhere."),
             _ => throw new Halt(ExitCode.TypedWrong, $"There are {jobs.Count} job files {where}. Say which one:\n"
-                + string.Join('\n', jobs.Take(9).Select(path => $"    wetcheck {command} {Short(path)}"))),
+                + string.Join('\n', jobs.Take(9).Select(path => $"    wetcheck {command} {Short(path)}"))
+                + (jobs.Any(path => Path.GetFileName(path) == "juniper" + Ending) ? "" : ToTry)),
         };
     }
 

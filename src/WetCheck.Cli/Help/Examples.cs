@@ -3,6 +3,14 @@ namespace WetCheck.Cli.Help;
 /// <summary>What to type, by command. A test runs each in a folder that holds the job juniper.</summary>
 internal static class Examples
 {
+    /// <summary>How it begins: start a job, check it, print what is to do.</summary>
+    public static readonly string[] First =
+    [
+        "Start:  wetcheck job new NAME",
+        "Check:  wetcheck walk NAME",
+        "Print:  wetcheck punch NAME -o NAME.html",
+    ];
+
     public static readonly IReadOnlyDictionary<string, string[]> ByCommand = new Dictionary<string, string[]>
     {
         ["wetcheck"] = ["wetcheck walk juniper", "wetcheck why juniper 214-D", "wetcheck punch juniper -o juniper.html"],
@@ -35,6 +43,13 @@ internal static class Examples
         ],
         ["rules"] = ["wetcheck rules", "wetcheck rules --format md"],
         ["prove"] = ["wetcheck rules prove", "wetcheck rules prove liner/turn-up", "wetcheck rules prove liner"],
+        ["job"] = ["wetcheck job new larkspur", "wetcheck job sample"],
+        ["new"] =
+        [
+            "wetcheck job new larkspur                    its file, and a sheet to write on",
+            "wetcheck job new larkspur --lang es          asked and written in Spanish",
+        ],
+        ["sample"] = ["wetcheck job sample                          juniper.job.yaml, invented"],
         ["schema"] = ["wetcheck job schema"],
     };
 }

@@ -11,8 +11,13 @@ internal sealed class HelpWithExamples(HelpAction inner, IReadOnlyDictionary<str
 
     public override int Invoke(ParseResult parseResult)
     {
-        var code = inner.Invoke(parseResult);
         var command = parseResult.CommandResult.Command;
+        if (command is RootCommand)
+        {
+            First(parseResult.InvocationConfiguration.Output);
+        }
+
+        var code = inner.Invoke(parseResult);
         if (examples.TryGetValue(command is RootCommand ? "wetcheck" : command.Name, out var lines))
         {
             var output = parseResult.InvocationConfiguration.Output;
@@ -26,5 +31,16 @@ internal sealed class HelpWithExamples(HelpAction inner, IReadOnlyDictionary<str
         }
 
         return code;
+    }
+
+    /// <summary>Most people need these three and nothing else.</summary>
+    private static void First(TextWriter output)
+    {
+        foreach (var line in Examples.First)
+        {
+            output.WriteLine(line);
+        }
+
+        output.WriteLine();
     }
 }

@@ -3,9 +3,9 @@ namespace WetCheck.Cli.Help;
 /// <summary>The word that was probably meant.</summary>
 internal static class Nearest
 {
-    /// <summary>Of words with at most a third of their letters changed the closest; null: none is.</summary>
+    /// <summary>Of words with at most a third of their letters changed, in any case, the closest; null: none is.</summary>
     public static string? Of(string typed, IEnumerable<string> words) => words
-        .Select(word => (word, changes: Changes(typed, word)))
+        .Select(word => (word, changes: Changes(typed.ToLowerInvariant(), word.ToLowerInvariant())))
         .Where(pair => pair.changes <= Math.Max(1, pair.word.Length / 3))
         .OrderBy(pair => pair.changes).ThenBy(pair => pair.word, StringComparer.Ordinal)
         .Select(pair => pair.word)

@@ -16,8 +16,8 @@ internal static class Lists
         return language != English ? now.ToString("yyyy-MM-dd, HH:mm", CultureInfo.InvariantCulture) : now.ToString("ddd MMM d, h:mm ", CultureInfo.InvariantCulture) + (now.Hour < 12 ? "am" : "pm");
     }
 
-    public static string Screen(Walk walk, string format, bool all, Terminal terminal) =>
-        format == "text" ? ScreenText.Of(Listing.Of(walk, English, Now(terminal)), all) : Punch(walk, format, Reader.Setter, English, terminal);
+    public static string Screen(Walk walk, string format, bool all, Terminal terminal, string language = English) =>
+        format == "text" ? ScreenText.Of(Listing.Of(walk, language, Now(terminal, language)), all) : Punch(walk, format, Reader.Setter, English, terminal);
 
     /// <param name="language">Of JSON there is one: it is for programs.</param>
     public static string Punch(Walk walk, string format, Reader reader, string language, Terminal terminal)
@@ -32,6 +32,18 @@ internal static class Lists
                 "json" => JsonList.Of(walk, English, Now(terminal)),
                 _ => PunchPage.Message(walk, language, now, reader),
             };
+        }
+        catch (TemplateException fault)
+        {
+            throw new Halt(ExitCode.Unreadable, fault.Message);
+        }
+    }
+
+    public static string Sheet(Job job, RuleBook book, string language)
+    {
+        try
+        {
+            return AnswerSheet.Html(job, book, language);
         }
         catch (TemplateException fault)
         {

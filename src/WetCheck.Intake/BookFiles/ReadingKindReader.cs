@@ -46,8 +46,9 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
             fields.Words("proof"),
             fields.Text("example") ?? "",
             name.At);
+        var brief = fields.Words("brief");
         fields.Done();
-        return reading;
+        return brief.En.Length == 0 ? reading : reading with { Brief = brief };
     }
 
     private static Measure? MeasureOf(Form form, Fields fields)

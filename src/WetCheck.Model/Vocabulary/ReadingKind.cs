@@ -33,6 +33,9 @@ public sealed record ReadingKind(
     string Example,
     At At)
 {
+    /// <summary>The question in a few words, where it shares a line with an answer.</summary>
+    public Words Brief { get; init; } = Ask;
+
     public string? LayerOf(Place? place) => place is not null && LayerAt.TryGetValue(place.Name, out var layer) ? layer : Layer;
 }
 

@@ -1,10 +1,11 @@
+using WetCheck.Cli;
 using WetCheck.Cli.Help;
 
 namespace WetCheck.Tests.Cli;
 
 public sealed class HelpTests
 {
-    public static TheoryData<string> Commands => ["", "walk", "why", "look", "punch", "rules", "rules prove", "job", "job schema"];
+    public static TheoryData<string> Commands => ["", "walk", "why", "look", "punch", "rules", "rules prove", "job", "job new", "job sample", "job schema"];
 
     public static TheoryData<string> Lines => [.. Examples.ByCommand.Values.SelectMany(lines => lines)];
 
@@ -27,6 +28,30 @@ public sealed class HelpTests
         ran.Code.Should().BeOneOf(0, 1, 3);
         ran.Results.Should().NotBeEmpty();
         ran.Messages.Should().BeEmpty();
+    }
+
+    [Fact]
+    public void Every_command_has_examples()
+    {
+        var root = CommandLine.Root(Terminal.Real());
+        root.Subcommands.Concat(root.Subcommands.SelectMany(command => command.Subcommands)).Select(command => command.Name)
+            .Should().BeSubsetOf(Examples.ByCommand.Keys);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("-h")]
+    public void Three_lines_come_first_and_each_can_be_typed(string line)
+    {
+        using var desk = new Desk();
+        var lines = desk.Run(line.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Results.Split('\n').Take(3).Select(one => one.Trim().Split(":  ")).ToList();
+        lines.Select(one => one[0]).Should().Equal("Start", "Check", "Print");
+        foreach (var typed in lines.Select(one => one[1].Replace("NAME", "elm", StringComparison.Ordinal)))
+        {
+            desk.Run([.. typed.Split(' ').Skip(1)]).Should().Match<Ran>(ran => ran.Code == 3 && ran.Messages.Length == 0, typed);
+        }
+
+        File.Exists(desk.PathOf("elm.html")).Should().BeTrue();
     }
 
     [Fact]

@@ -10,17 +10,24 @@ public sealed class TypedWrongTests
     [InlineData("walk hall bath", "\"bath\" is one word too many. A name with spaces goes in quotes.")]
     [InlineData("walk --stage", "--stage needs STOP after it.")]
     [InlineData("walk --format xml", "--format takes text, json, md, html; \"xml\" is none of them.")]
-    [InlineData("job", "wetcheck job needs one more word: schema.")]
+    [InlineData("job", "wetcheck job needs one more word: new, sample, schema.")]
     [InlineData("rules prve", "Nearest: prove.")]
     [InlineData("why", "wetcheck why needs JOB.")]
     [InlineData("why liner/turnup", "Nearest: liner/turn-up.")]
     [InlineData("why juniper 214-X", "Of rule 214 it has")]
+    [InlineData("walk junpier", "Nearest: juniper.job.yaml.", 4)]
+    [InlineData("why juniper 241-D", "Nearest: 214-D.")]
+    [InlineData("look juniper 241-D", "Nearest: 214-D.")]
+    [InlineData("why 2144", "Nearest: 214.")]
+    [InlineData("punch juniper --lnag es", "Nearest: --lang.")]
+    [InlineData("job nwe", "Nearest: new.")]
+    [InlineData("rules prove lner", "Nearest: liner.")]
     [InlineData("rules prove nothing", "nothing")]
-    public void It_is_named_with_what_to_type(string line, string says)
+    public void It_is_named_with_what_to_type(string line, string says, int code = 2)
     {
         using var desk = new Desk();
         var ran = desk.Run(line.Split(' '));
-        ran.Code.Should().Be(2);
+        ran.Code.Should().Be(code);
         ran.Results.Should().BeEmpty();
         ran.Messages.Should().Contain(says).And.NotContainAny("Error", "error", "invalid", "Required", "Unrecognized");
     }
@@ -29,6 +36,6 @@ public sealed class TypedWrongTests
     public void A_name_that_starts_with_an_at_sign_is_a_name()
     {
         using var desk = new Desk();
-        desk.Run("walk", "@juniper").Messages.Should().Contain("There is no file @juniper.job.yaml here. There is juniper.job.yaml.");
+        desk.Run("walk", "@juniper").Messages.Should().Contain("There is no file @juniper.job.yaml here. Nearest: juniper.job.yaml.\n    wetcheck walk juniper");
     }
 }

@@ -1,10 +1,12 @@
 using System.Text.RegularExpressions;
 using WetCheck.Intake;
 using WetCheck.Tests.Conventions;
+using WetCheck.Tests.Reporting.Start;
 
 namespace WetCheck.Tests.Intake;
 
-/// <summary>Blank means that nobody looked: as if the line were not there.</summary>
+/// <summary>Requirement 4: blank means that nobody looked, as if the line were not there.</summary>
+[Trait("Requirement", "4")]
 public sealed partial class BlankLines
 {
     private static readonly string[] Examples = [.. Repository.In("docs/examples/", ".job.yaml")];
@@ -48,6 +50,31 @@ public sealed partial class BlankLines
 
         static string Page(string[] lines) => JobReader.Read("example.job.yaml", string.Join('\n', lines), BookText.Vocabulary).Job is { } job ? JobPage.Of(job) : "broken";
     }
+
+    /// <summary>The files jobs start with: every question of every method, taken out line by line.</summary>
+    [Fact]
+    public void A_question_of_a_starting_file_is_its_line_taken_out()
+    {
+        foreach (var method in TheBook.Book.Vocabulary.Methods)
+        {
+            foreach (var stage in method.Stops.Select(stop => stop.Name).Append(""))
+            {
+                var lines = Starts.File(method.Name, stage, "", "en").Split('\n');
+                var whole = Page(lines);
+                foreach (var i in Enumerable.Range(0, lines.Length).Where(i => Question().IsMatch(lines[i]) && !Heads(lines, i)))
+                {
+                    Page([.. lines[..i], .. lines[(i + 1)..]]).Should().Be(whole, $"{method.Name}, {stage}: {lines[i]}");
+                }
+            }
+        }
+
+        static bool Heads(string[] lines, int i) => lines[i][0] != ' ' && lines[i + 1].StartsWith(' ');
+
+        static string Page(string[] lines) => JobPage.Of(TheBook.Job(string.Join('\n', lines)));
+    }
+
+    [GeneratedRegex("^(  )?[a-z][^:#]*: *(#.*)?$")]
+    private static partial Regex Question();
 
     [GeneratedRegex(@"^(\s*[a-z][^:#]*:)\s+[^\s#].*$")]
     private static partial Regex Answered();

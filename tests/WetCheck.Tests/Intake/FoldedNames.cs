@@ -2,7 +2,8 @@ using WetCheck.Intake;
 
 namespace WetCheck.Tests.Intake;
 
-/// <summary>Names take space, dash and underscore for one, and any case; sides may be written by their letters.</summary>
+/// <summary>Requirement 5: names take space, dash and underscore for one, and any case; sides may be written by their letters.</summary>
+[Trait("Requirement", "5")]
 public sealed class FoldedNames
 {
     private const string Text = """
@@ -50,6 +51,21 @@ public sealed class FoldedNames
     {
         var read = JobPage.Of(BookText.Job("units: inches\nliner:\n  left: 3\n  back: 3-1/8\n  right: 3-1/4\n  corners: left-back cut\nliner falls:\n  entry: 3/4 over 36"));
         JobPage.Of(BookText.Job("units: inches\nliner:\n  B: 3\n  C: 3-1/8\n  d: 3-1/4\n  corners: BC cut\nliner falls:\n  A: 3/4 over 36")).Should().Be(read);
+    }
+
+    [Fact]
+    public void Any_side_of_any_section_may_be_its_letter_in_any_case()
+    {
+        const string Sides = "units: inches\nliner falls:\n  <left>: 3/4 over 36\n  <entry>: 1/2 over 24\nliner:\n  <left>: 3\n  <back>: 3-1/8\n  <right>: 3-1/4\n  corners: <left-back> cut, <right-back> pieced\n"
+            + "nails:\n  <back>: 3 above\n  <right>: 2 below\nboard:\n  bottom: <left> plan 1/4 above bed, <right> in bed, rest 1/2 above bed\nfloor falls:\n  <back>: 1 over 30\n  <right>: 2 %\n";
+        (string Name, string Letters)[] sides = [("left", "B"), ("back", "C"), ("right", "D"), ("entry", "A"), ("left-back", "BC"), ("right-back", "CD")];
+        var plain = JobPage.Of(BookText.Job(sides.Aggregate(Sides, (text, side) => text.Replace($"<{side.Name}>", side.Name, StringComparison.Ordinal))));
+        var random = new Random(5);
+        for (var i = 0; i < 300; i++)
+        {
+            var text = sides.Aggregate(Sides, (now, side) => string.Join(null, now.Split($"<{side.Name}>").SelectMany((piece, n) => n == 0 ? [piece] : new[] { Otherwise(random.Next(2) == 0 ? side.Letters : side.Name, random), piece })));
+            JobPage.Of(BookText.Job(text)).Should().Be(plain, text);
+        }
     }
 
     [Fact]

@@ -1,0 +1,42 @@
+using WetCheck.Intake;
+
+namespace WetCheck.Cli.Files;
+
+/// <summary>The name of a job that is started, and its files.</summary>
+/// <param name="Job">As it was typed.</param>
+/// <param name="Path">Of its files, without their endings: a name that can be typed after a command as it stands.</param>
+internal sealed record NewName(string Job, string Path)
+{
+    private const string Ending = ".job.yaml";
+
+    public string File => Path + Ending;
+
+    public string Sheet => Path + ".answers.html";
+
+    /// <exception cref="Halt">There is no name in it.</exception>
+    public static NewName Of(string typed)
+    {
+        var whole = typed.Trim();
+        whole = whole.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? whole[..^Ending.Length] : whole;
+        var name = System.IO.Path.GetFileName(whole);
+        var file = OneWord(name);
+        return file.Length == 0 || DontKnow.Is(whole)
+            ? throw new Halt(ExitCode.TypedWrong, "A job needs a name; all else may be unknown.\n    wetcheck job new larkspur")
+            : new NewName(name, System.IO.Path.Combine(System.IO.Path.GetDirectoryName(whole) ?? "", file));
+    }
+
+    /// <summary>What is there is kept, an old log too: its answers would be taken for answers of this job.</summary>
+    public void MustBeFree(Terminal terminal)
+    {
+        if (new[] { File, Sheet, LogFile.Beside(File) }.FirstOrDefault(path => System.IO.Path.Exists(terminal.FullPath(path))) is { } there)
+        {
+            throw new Halt(ExitCode.Unwritable, $"{there} is there already, and is kept as it is."
+                + (there == File ? $"\n    wetcheck walk {Path}        holds it against the book." : "")
+                + $"\n    wetcheck job new {Path}-2   starts another.");
+        }
+    }
+
+    /// <summary>"Larkspur, guest bath" as <c>Larkspur-guest-bath</c>.</summary>
+    private static string OneWord(string name) => string.Join('-', string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '.' or '_' or '-' ? c : ' '))
+        .Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries)).Trim('.', '_');
+}
