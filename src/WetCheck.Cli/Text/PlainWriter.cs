@@ -9,23 +9,23 @@ internal sealed class PlainWriter(TextWriter inner) : TextWriter(inner.FormatPro
 
     public override void Write(char value)
     {
-        if (!char.IsControl(value) || value is '\n' or '\r' or '\t')
+        if (IsText(value))
         {
             inner.Write(value);
         }
     }
 
-    public override void Write(string? value) => Write(value.AsSpan());
+    public override void Write(string? value) => inner.Write(Plain(value));
 
-    public override void Write(char[] buffer, int index, int count) => Write(buffer.AsSpan(index, count));
+    public override void Write(char[] buffer, int index, int count) => inner.Write(Plain(new string(buffer, index, count)));
 
-    public override void Write(ReadOnlySpan<char> buffer)
-    {
-        foreach (var character in buffer)
-        {
-            Write(character);
-        }
-    }
+    public override void Write(ReadOnlySpan<char> buffer) => inner.Write(Plain(buffer.ToString()));
+
+    public override void WriteLine(string? value) => inner.WriteLine(Plain(value));
 
     public override void Flush() => inner.Flush();
+
+    private static string? Plain(string? text) => text is null || text.All(IsText) ? text : string.Concat(text.Where(IsText));
+
+    private static bool IsText(char value) => !char.IsControl(value) || value is '\n' or '\r' or '\t';
 }
