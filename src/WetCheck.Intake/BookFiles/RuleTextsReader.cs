@@ -55,7 +55,8 @@ internal static partial class RuleTextsReader
             Text(owner, "seen", isOwed),
             Text(owner, "ask", isOwed),
             Text(owner, "good", isOwed),
-            Text(fields, "helper"));
+            Text(fields, "helper"),
+            Text(owner, "see"));
         name?.Done();
         owner?.Done();
         return texts;

@@ -70,4 +70,5 @@ public enum Severity { Stop, BeforeCover, BeforeSignOff, TouchUp }
 /// <param name="Ask">For the owner: the question.</param>
 /// <param name="Good">For the owner: a good answer.</param>
 /// <param name="Helper">For the helper, where it differs from the fix; else empty.</param>
-public sealed record RuleTexts(string One, string Many, string Say, string Two, string Why, string Fix, string Seen, string Ask, string Good, string Helper);
+/// <param name="See">For the owner: what to ask to see while nothing is known of it; else empty.</param>
+public sealed record RuleTexts(string One, string Many, string Say, string Two, string Why, string Fix, string Seen, string Ask, string Good, string Helper, string See = "");

@@ -10,17 +10,19 @@ internal static class Lines
         [.. telling.Walk.Entries.Where(entry => entry.Result == Result.HiddenNow).Select(entry => new Line(entry.Number, Hidden(entry.Worst, telling)))];
 
     /// <summary>Values of the plan to keep, so that what is good on paper stays so. Of several bounds on one value the tightest.</summary>
-    public static IReadOnlyList<Line> Hold(Telling telling) => [.. telling.Walk.Entries
+    public static IReadOnlyList<Line> Hold(Telling telling) => [.. Kept(telling)
+        .Select(kept => new Line(kept.Entry.Number, telling.Phrases.Say(
+            "hold.keep",
+            ("place", Naming.Place(kept.Entry.Worst.Part, telling.Phrases)),
+            ("hold", Bound(kept.Hold, telling)))))];
+
+    public static IEnumerable<(Entry Entry, Hold Hold)> Kept(Telling telling) => telling.Walk.Entries
         .Where(entry => entry.Paper == Paper.Good)
         .SelectMany(entry => entry.Worst.Hold.Select(hold => (Entry: entry, Hold: hold)))
         .GroupBy(kept => (kept.Hold.Fact.Id, kept.Hold.By))
         .Select(group => group.Key.By is Comparison.AtLeast or Comparison.Over
             ? group.MaxBy(kept => kept.Hold.Bound)
-            : group.MinBy(kept => kept.Hold.Bound))
-        .Select(kept => new Line(kept.Entry.Number, telling.Phrases.Say(
-            "hold.keep",
-            ("place", Naming.Place(kept.Entry.Worst.Part, telling.Phrases)),
-            ("hold", Bound(kept.Hold, telling)))))];
+            : group.MinBy(kept => kept.Hold.Bound));
 
     public static IReadOnlyList<Line> Said(IReadOnlyList<Check> checks, Telling telling) => [.. checks.Select(check =>
     {
@@ -36,8 +38,11 @@ internal static class Lines
             "hold.bound",
             ("part", part is null ? hold.Fact.Id.Part : Naming.Part(part, telling.Phrases)),
             ("reading", Naming.Reading(hold.Fact.Kind)),
-            ("bound", Bound(hold, Found.UnitOf(hold.Fact, telling), telling)));
+            ("bound", Amount(hold, telling)));
     }
+
+    /// <summary>"1-1/8" or less".</summary>
+    public static string Amount(Hold hold, Telling telling) => Bound(hold, Found.UnitOf(hold.Fact, telling), telling);
 
     /// <summary>A height at its datum or below it can't be told without naming the datum.</summary>
     private static string Bound(Hold hold, Unit unit, Telling telling) => hold is { Fact.Kind: { Is: Form.Height, From: { } datum }, Bound.Sign: <= 0 }

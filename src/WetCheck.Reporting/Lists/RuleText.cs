@@ -35,7 +35,7 @@ internal sealed record RuleText(string Name, string Why, string Fix, string Say,
     private static RuleText Filled(RuleTexts texts, string name, (string, string)[] slots) => new(
         Slots.Fill(name, slots), Slots.Fill(texts.Why, slots), Slots.Fill(texts.Fix, slots), Slots.Fill(texts.Say, slots), Slots.Fill(texts.Two, slots));
 
-    private static (string Slot, string Value)[] SlotsOf(Check check, int count, string? found, Telling telling)
+    public static (string Slot, string Value)[] SlotsOf(Check check, int count, string? found, Telling telling)
     {
         var phrases = telling.Phrases;
         var test = Evidence.Of(check).Test;

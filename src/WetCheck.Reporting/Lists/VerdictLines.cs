@@ -41,7 +41,8 @@ internal static class VerdictLines
         string Severities(IGrouping<Severity, Entry> group) => phrases.Count("count." + Keys.Of(group.Key), group.Count());
     }
 
-    private static string Next(Telling telling) =>
+    /// <summary>"the flood test".</summary>
+    public static string Next(Telling telling) =>
         (telling.Job.Stage is { } stage ? telling.Phrases.Find("next." + stage) : null) ?? telling.Phrases["next.cover"];
 
     /// <summary>Values that could not be read, by their lines.</summary>

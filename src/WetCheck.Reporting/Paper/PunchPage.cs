@@ -10,7 +10,7 @@ public static class PunchPage
     /// <exception cref="TemplateException">The book's template can't be filled.</exception>
     public static string Html(Walk walk, string language, string when, Reader reader = Reader.Setter) => reader switch
     {
-        Reader.Owner => throw new TemplateException("rules/lists has no owner.html.scriban."),
+        Reader.Owner => OwnerSheet.Html(walk, ListsOf(walk, language, when)),
         Reader.Helper => throw new TemplateException("rules/lists has no helper.html.scriban."),
         _ => SetterHtml(walk, language, when),
     };
@@ -19,16 +19,16 @@ public static class PunchPage
     /// <exception cref="TemplateException">The book's template can't be filled.</exception>
     public static string Markdown(Walk walk, string language, string when, Reader reader = Reader.Setter) => reader switch
     {
-        Reader.Owner => throw new TemplateException("rules/lists has no owner.md.scriban."),
+        Reader.Owner => Each(walk, language, when, list => OwnerSheet.Markdown(walk, list)),
         Reader.Helper => throw new TemplateException("rules/lists has no helper.md.scriban."),
-        _ => Each(walk, language, when, list => Sheet.Fill(walk.Book, "punch.md", new PageModel(list, Escape.Markdown, Escape.MarkdownTags).Build())),
+        _ => Each(walk, language, when, list => PunchMarkdown(walk.Book, list)),
     };
 
     /// <summary>Plain text to paste into a message: the verdict first, a line for each entry.</summary>
     /// <exception cref="TemplateException">The book's template can't be filled.</exception>
     public static string Message(Walk walk, string language, string when, Reader reader = Reader.Setter) => reader switch
     {
-        Reader.Owner => throw new TemplateException("rules/lists has no owner.txt.scriban."),
+        Reader.Owner => Each(walk, language, when, list => OwnerSheet.Message(walk, list)),
         Reader.Helper => throw new TemplateException("rules/lists has no helper.txt.scriban."),
         _ => Each(walk, language, when, list => Sheet.Fill(walk.Book, "punch.txt", Reporting.Message.Model(list))),
     };
@@ -39,6 +39,10 @@ public static class PunchPage
     /// <summary>The setter's sheet, which is also the page an owner gives.</summary>
     internal static FilledSheet Punch(RuleBook book, Listing list) =>
         new(list.Phrases.Language, Sheet.Fill(book, "punch.html", HtmlPage.Model(list).Build()));
+
+    /// <summary>The same as Markdown.</summary>
+    internal static string PunchMarkdown(RuleBook book, Listing list) =>
+        Sheet.Fill(book, "punch.md", new PageModel(list, Escape.Markdown, Escape.MarkdownTags).Build());
 
     private static string SetterHtml(Walk walk, string language, string when)
     {

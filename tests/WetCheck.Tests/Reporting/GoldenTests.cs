@@ -17,12 +17,14 @@ public sealed class GoldenTests
         ["md"] = walk => PunchPage.Markdown(walk, "en", Walks.When),
         ["html"] = walk => PunchPage.Html(walk, "en", Walks.When),
         ["json"] = walk => JsonList.Of(walk, "en", Walks.When),
+        ["owner.md"] = walk => PunchPage.Markdown(walk, "en", Walks.When, Reader.Owner),
+        ["owner.message.txt"] = walk => PunchPage.Message(walk, "en", Walks.When, Reader.Owner),
         ["why.txt"] = walk => string.Join('\n', walk.ToFix.Select(entry => WhyText.Of(walk, entry, "en", Walks.When))),
     };
 
-    /// <summary>Screen and Markdown of each example; of the faulty one every form.</summary>
+    /// <summary>Screen and Markdown of each example; of the faulty one every form; the owner's list also where nothing was read.</summary>
     public static TheoryData<string> Lists =>
-        [.. Walks.Names.SelectMany(name => s_forms.Keys.Where(form => name == "juniper" || form is "txt" or "md").Select(form => $"{name}.expected.{form}"))];
+        [.. Walks.Names.SelectMany(name => s_forms.Keys.Where(form => name == "juniper" || form is "txt" or "md" || (name == "five-answers" && form.StartsWith("owner", StringComparison.Ordinal))).Select(form => $"{name}.expected.{form}"))];
 
     [Theory]
     [MemberData(nameof(Lists))]

@@ -13,10 +13,12 @@ public sealed partial class PageTests
     {
         foreach (var (name, walk) in Walks.All)
         {
-            var page = Page(walk);
-            Encoding.UTF8.GetByteCount(page).Should().BeLessThan(200_000, name);
-            Outside().IsMatch(page).Should().BeFalse(name);
-            page.Should().NotContain("{{", name).And.NotContain("{found}").And.NotContain("{limit}");
+            foreach (var page in new[] { Page(walk), PunchPage.Html(walk, "both", Walks.When, Reader.Owner) })
+            {
+                Encoding.UTF8.GetByteCount(page).Should().BeLessThan(200_000, name);
+                Outside().IsMatch(page).Should().BeFalse(name);
+                page.Should().NotContain("{{", name).And.NotContain("{found}").And.NotContain("{limit}");
+            }
         }
     }
 
@@ -56,7 +58,7 @@ public sealed partial class PageTests
     {
         const string Attack = "<b onclick=x>&\"'{{ 1 }}[x](javascript:alert(1))";
         var walk = Walks.Example("juniper");
-        var texts = new RuleTexts(Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack);
+        var texts = new RuleTexts(Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack);
         var words = walk.Book.Words["en"].ToDictionary(pair => pair.Key, pair => pair.Key.StartsWith("close", StringComparison.Ordinal) ? pair.Value : pair.Value + Attack);
         var sources = walk.Book.Sources.ToDictionary(
             pair => pair.Key,
@@ -68,9 +70,11 @@ public sealed partial class PageTests
             Book = walk.Book with { Name = Attack, Words = new Dictionary<string, IReadOnlyDictionary<string, string>> { ["en"] = words }, Sources = sources },
             Entries = [.. walk.Entries.Select(entry => entry with { Rule = rules[entry.Rule], Checks = [.. entry.Checks.Select(check => check with { Rule = rules[entry.Rule] })] })],
         };
-        var page = Page(attacked);
-        page.Should().NotContain("<b onclick").And.NotContain("href=\"javascript").And.NotContain("<a ");
-        Tags().Matches(page).Select(tag => tag.Groups[1].Value).Distinct().Should().OnlyContain(tag => Known.Contains(tag));
+        foreach (var page in new[] { Page(attacked), PunchPage.Html(attacked, "en", Walks.When, Reader.Owner) })
+        {
+            page.Should().NotContain("<b onclick").And.NotContain("href=\"javascript").And.NotContain("<a ");
+            Tags().Matches(page).Select(tag => tag.Groups[1].Value).Distinct().Should().OnlyContain(tag => Known.Contains(tag));
+        }
     }
 
     [Fact]

@@ -76,5 +76,5 @@ public sealed class SpanishTests
         .Concat(new[] { list.Hidden, list.Hold, list.Cautions, list.Notes }.SelectMany(lines => lines.Select(line => line.Number)));
 
     private static IEnumerable<bool> Lengths(RuleTexts texts) =>
-        new[] { texts.One, texts.Many, texts.Say, texts.Two, texts.Why, texts.Fix, texts.Seen, texts.Ask, texts.Good, texts.Helper }.Select(text => text.Length > 0);
+        new[] { texts.One, texts.Many, texts.Say, texts.Two, texts.Why, texts.Fix, texts.Seen, texts.Ask, texts.Good, texts.Helper, texts.See }.Select(text => text.Length > 0);
 }
