@@ -40,6 +40,7 @@ internal static class Examples
             "wetcheck punch juniper                       text for a message",
             "wetcheck punch juniper -o juniper.html       a page to print",
             "wetcheck punch juniper --lang es             in Spanish, a draft",
+            "wetcheck punch juniper --for owner           for the owner, in plain words",
         ],
         ["rules"] = ["wetcheck rules", "wetcheck rules --format md"],
         ["prove"] = ["wetcheck rules prove", "wetcheck rules prove liner/turn-up", "wetcheck rules prove liner"],
