@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using WetCheck.Cli.Commands;
 using WetCheck.Cli.Help;
 using WetCheck.Cli.Text;
+using WetCheck.Model;
 
 namespace WetCheck.Cli;
 
@@ -23,7 +24,8 @@ internal static class CommandLine
         }
         catch (Halt halt)
         {
-            terminal.Err.WriteLine(halt.Message);
+            // Names of files may hold anything.
+            terminal.Err.WriteLine(VisibleText.Of(halt.Message));
             return halt.Code;
         }
     }

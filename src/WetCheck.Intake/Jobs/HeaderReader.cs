@@ -57,7 +57,7 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
 
     private Header Line(string key, ScalarNode text, Header header) => key switch
     {
-        "job" => header with { Name = text.Text.Trim() },
+        "job" => header with { Name = VisibleText.Line(text.Text).Trim() },
         "method" when !problems.IsLost(text.At) => header with { Method = MethodOf(text) },
         "stage" when !problems.IsLost(text.At) => header with { Stage = StageOf(text, header.Method) },
         "units" when !problems.IsLost(text.At) => header with { Metric = UnitsOf(text) },

@@ -76,7 +76,7 @@ public static class LogReader
     }
 
     private static string? Text(JsonElement answer, string key) =>
-        answer.TryGetProperty(key, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        answer.TryGetProperty(key, out var value) && value.ValueKind == JsonValueKind.String ? VisibleText.Line(value.GetString()!) : null;
 
     /// <summary>Where the answer as typed begins.</summary>
     private static int ColumnOf(string line)

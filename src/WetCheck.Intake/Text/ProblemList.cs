@@ -1,9 +1,10 @@
+using System.Text.RegularExpressions;
 using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
 /// <summary>Gathers what can't be taken as it stands, with the lines as typed.</summary>
-internal sealed class ProblemList
+internal sealed partial class ProblemList
 {
     /// <summary>More than this nobody reads: the rest is counted.</summary>
     public const int Most = 100;
@@ -43,7 +44,7 @@ internal sealed class ProblemList
             here.Clear();
         }
 
-        var problem = new Problem(message.Code, at, message.Say, Typed(at), message.Effect);
+        var problem = new Problem(message.Code, at, Said(message.Say), Typed(at), message.Effect);
         if (!here.Contains(problem))
         {
             here.Add(problem);
@@ -73,10 +74,18 @@ internal sealed class ProblemList
         return [.. sorted.Take(Most), new Problem(more.Code, next.At, more.Say, next.Typed, more.Effect)];
     }
 
-    private string Typed(At at) => _sources.TryGetValue(at.File, out var source) ? Shown(source.Line(at.Line)) : "";
+    private string Typed(At at) => _sources.TryGetValue(at.File, out var source) ? VisibleText.Of(Shown(source.Line(at.Line))) : "";
+
+    /// <summary>What is quoted of the file is shown by its beginning, in one line.</summary>
+    private static string Said(string say) => LongQuote().Replace(VisibleText.Of(say).Replace('\r', ' ').Replace('\t', ' '), quote => $"{quote.Value[..LongestQuoted]}...\"");
 
     /// <summary>A line longer than any hand types is not shown whole.</summary>
     private static string Shown(string line) => line.Length <= LongestShown ? line : line[..LongestShown];
 
     private const int LongestShown = 400;
+
+    private const int LongestQuoted = 60;
+
+    [GeneratedRegex("\"[^\"]{160,}\"")]
+    private static partial Regex LongQuote();
 }

@@ -9,7 +9,7 @@ internal sealed class SourceText
 
     public SourceText(string file, string text)
     {
-        File = file;
+        File = VisibleText.Line(file);
         Text = text.TrimStart('\uFEFF');
         _lines = Text.Split(["\r\n", "\n", "\r"], StringSplitOptions.None);
     }

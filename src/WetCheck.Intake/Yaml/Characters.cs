@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
@@ -45,7 +46,7 @@ internal static partial class Characters
     public static string AsTyped(string value) => value.Replace(WideQuestionMark, '?');
 
     private static bool IsOdd(char c) =>
-        (char.IsControl(c) && c is not ('\t' or '\n' or '\r')) || char.IsSurrogate(c) || c is '\u2028' or '\u2029' or '\u200B' or '\u2060' or '\uFEFF' or '\uFFFE' or '\uFFFF';
+        VisibleText.IsUnseen(c) || char.IsSurrogate(c);
 
     private static bool IsSpace(char c) => c is '\u00A0' or '\u202F' or '\u205F' or '\u3000' or (>= '\u2000' and <= '\u200A');
 

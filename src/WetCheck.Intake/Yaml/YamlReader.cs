@@ -125,7 +125,9 @@ internal sealed class YamlReader
 
     private static ScalarNode Text(Scalar scalar, At at)
     {
-        var text = Characters.AsTyped(scalar.Value);
+        // A quoted text may spell out with escapes what the file itself must not hold. Only a block has lines of its own.
+        var typed = Characters.AsTyped(scalar.Value);
+        var text = scalar.Style is ScalarStyle.Literal or ScalarStyle.Folded ? VisibleText.Of(typed) : VisibleText.Line(typed);
         var quoted = scalar.Style != ScalarStyle.Plain;
         var length = scalar.End.Column - scalar.Start.Column;
         var straight = scalar.End.Line == scalar.Start.Line && length == text.Length + (quoted ? 2 : 0)

@@ -19,7 +19,7 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
         var (job, phrases) = (telling.Job, telling.Phrases);
         var stop = job.Method?.Stops.FirstOrDefault(s => s.Name == job.Stage);
         return new Heading(
-            job.Name,
+            Cut.Name(job.Name),
             job.Method is { } method ? phrases.Of(method.Say) : phrases["head.no-method"],
             stop is not null ? phrases.Of(stop.Say) : phrases["head.no-stage"],
             [.. CodesOf(telling)],

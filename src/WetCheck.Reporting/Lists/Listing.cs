@@ -6,7 +6,7 @@ namespace WetCheck.Reporting;
 /// <param name="Groups">Entries to fix by deadline, then those to read again; only groups that have entries.</param>
 /// <param name="Looks">All that are owed, most pressing first.</param>
 /// <param name="Cover">"before the boards": what hides the first look; may be empty.</param>
-/// <param name="Rest">OK, later and not on this job, for those who ask for all.</param>
+/// <param name="Rest">To check one by one, OK, later and not on this job, for those who ask for all.</param>
 /// <param name="Ready">The verdict in one sentence.</param>
 /// <param name="Verdict">The same with what is to be fixed, in a few lines.</param>
 /// <param name="Unread">What of the file could not be read.</param>
@@ -80,7 +80,7 @@ public sealed record Listing(
         }
     }
 
-    private static IEnumerable<Group> RestOf(Telling telling) => new[] { Result.Ok, Result.Later, Result.NotHere }
+    private static IEnumerable<Group> RestOf(Telling telling) => new[] { Result.ToCheck, Result.Ok, Result.Later, Result.NotHere }
         .Select(result => (result, Entries: telling.Walk.Entries.Where(entry => entry.Result == result).ToList()))
         .Where(rest => rest.Entries.Count > 0)
         .Select(rest => Group.Of(Keys.Of(rest.result), rest.Entries, telling));

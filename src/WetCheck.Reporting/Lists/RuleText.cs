@@ -32,6 +32,13 @@ internal sealed record RuleText(string Name, string Why, string Fix, string Say,
         ]);
     }
 
+    /// <summary>What a helper is told to do; empty where the fix will do.</summary>
+    public static string Helper(Entry entry, Telling telling) => Slots.Fill(
+        telling.Texts(entry.Rule).Helper, SlotsOf(entry.Worst, entry.Same.Count(), Items.FoundIn(entry, telling), telling));
+
+    /// <summary>The same of a caution or a note.</summary>
+    public static string Helper(Check check, Telling telling) => Slots.Fill(telling.Texts(check.Rule).Helper, SlotsOf(check, 1, null, telling));
+
     private static RuleText Filled(RuleTexts texts, string name, (string, string)[] slots) => new(
         Slots.Fill(name, slots), Slots.Fill(texts.Why, slots), Slots.Fill(texts.Fix, slots), Slots.Fill(texts.Say, slots), Slots.Fill(texts.Two, slots));
 

@@ -32,9 +32,12 @@ internal static class Escape
     public static string Markdown(string text)
     {
         var safe = new StringBuilder(text.Length + 16);
-        foreach (var character in text)
+        for (var i = 0; i < text.Length; i++)
         {
-            if (character is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '#' or '|' or '&' or '~')
+            var character = text[i];
+
+            // The last three keep a reader from making a link of an address.
+            if (character is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '#' or '|' or '&' or '~' or '@' || (character == ':' && text.AsSpan(i + 1).StartsWith("//")) || (character == '.' && i >= 3 && text.AsSpan(i - 3, 3).Equals("www", StringComparison.OrdinalIgnoreCase)))
             {
                 safe.Append('\\');
             }

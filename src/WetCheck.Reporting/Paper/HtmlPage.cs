@@ -11,12 +11,13 @@ internal static class HtmlPage
     public static string Text(string text) => WholeFigures.Of(Escape.Html(text));
 
     /// <param name="lists">One for each language; the first gives the page its title and its feet.</param>
-    public static string Of(RuleBook book, IReadOnlyList<Listing> lists, IEnumerable<FilledSheet> sheets)
+    /// <param name="title">The key of what the page is called.</param>
+    public static string Of(RuleBook book, IReadOnlyList<Listing> lists, IEnumerable<FilledSheet> sheets, string title = "page.title")
     {
         var list = lists[0];
         return Sheet.Fill(book, "page.html", PageModel.Object(
             ("language", Escape.Html(list.Phrases.Language)),
-            ("title", Escape.Html($"{list.Heading.Job}: {list.Phrases["page.title"]}")),
+            ("title", Escape.Html($"{list.Heading.Job}: {list.Phrases[title]}")),
             ("css_closing", Escape.Css(list.Closing)),
             ("css_page", Escape.Css(list.Phrases["page.page"])),
             ("css_of", Escape.Css(list.Phrases["page.of"])),

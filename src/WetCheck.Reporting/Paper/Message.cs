@@ -8,7 +8,7 @@ internal static class Message
 {
     public const int Verdict = 160;
     public const int Entry = 100;
-    private const int EntriesAtMost = 20;
+    public const int EntriesAtMost = 20;
 
     /// <summary>Least sure first: an entry stands under the first that is said of it.</summary>
     private static readonly string[] DoubtWords = ["doubt.practice", "doubt.from-memory", "doubt.second-hand", "doubt.computed"];
@@ -22,6 +22,7 @@ internal static class Message
             ("items", PageModel.Array(items.Take(EntriesAtMost).Select(item => Line(item, list.Phrases)))),
             ("more", left > 0 ? Sentence.Closed(list.Phrases.Count("say.more", left)) : ""),
             ("doubts", PageModel.Array(Doubts(items.Take(EntriesAtMost), list.Phrases))),
+            ("open", PageModel.Array(Open(list))),
             ("counts", list.Counts),
             ("unread", PageModel.Array(list.Unread)),
             ("cautions", PageModel.Array(list.Cautions.Select(line => $"{line.Number} {line.Text}"))),
@@ -43,16 +44,32 @@ internal static class Message
         var verdict = list.Phrases.Say("message.verdict", ("job", ""), ("verdict", Sentence.Joined(
             list.Ready,
             tally.Corrections == 0 ? "" : string.Join(", ", counts) + ".")));
-        var room = Verdict - verdict.Length;
-        var job = list.Heading.Job.Length <= room ? list.Heading.Job : list.Heading.Job[..Math.Max(0, room - 3)] + "...";
-        return job + verdict;
+        return Beginning(list.Heading.Job, verdict);
+    }
+
+    /// <summary>The first line: of a long name of a job only its beginning, for the rest is needed.</summary>
+    public static string Beginning(string job, string rest)
+    {
+        var room = Verdict - rest.Length;
+        return (job.Length <= room ? job : Cut.Beginning(job, room - 3) + "...") + rest;
+    }
+
+    /// <summary>What is to be looked at, and what nobody can see any more, by its numbers.</summary>
+    private static IEnumerable<string> Open(Listing list)
+    {
+        var looks = list.Looks.Take(Listing.LooksShown).Select(look => look.Number).ToList();
+        var left = list.Looks.Count - looks.Count;
+        var hidden = list.Hidden.Select(line => line.Number).ToList();
+        return new[] { ("message.to-check", looks, left > 0 ? " " + list.Phrases.Count("say.more", left) : ""), ("message.hidden", hidden, "") }
+            .Where(line => line.Item2.Count > 0)
+            .SelectMany(line => Column.Wrap(Sentence.Closed(list.Phrases.Say(line.Item1, ("numbers", string.Join(", ", line.Item2))) + line.Item3), width: Entry));
     }
 
     /// <summary>There is no room beside each entry for how sure its value is: it is said once, with the numbers.</summary>
     private static IEnumerable<string> Doubts(IEnumerable<Item> items, Phrases phrases) => items
         .SelectMany(item => DoubtWords.Where(key => item.Says.Contains(phrases[key], StringComparison.OrdinalIgnoreCase)).Take(1).Select(key => (key, item.Number)))
         .GroupBy(one => one.key)
-        .Select(group => $"{Sentence.Capital(phrases[group.Key])}: {string.Join(", ", group.Select(one => one.Number))}.");
+        .Select(group => $"{Sentence.Capital(phrases[group.Key])}: {Sentence.Closed(Numbers.Few([.. group.Select(one => one.Number)], phrases))}");
 
     /// <summary>Says all it can in one line.</summary>
     private static string Line(Item item, Phrases phrases)

@@ -103,7 +103,8 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
 
     private static readonly string[] GroupWords = ["look_next", "hidden"];
 
-    private static string MarkKey(Mark mark) => mark switch
+    /// <summary>The mark's symbol on a page.</summary>
+    public static string MarkKey(Mark mark) => mark switch
     {
         Mark.Stop => "stop",
         Mark.Correction => "correction",

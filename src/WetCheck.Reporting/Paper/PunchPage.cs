@@ -11,7 +11,7 @@ public static class PunchPage
     public static string Html(Walk walk, string language, string when, Reader reader = Reader.Setter) => reader switch
     {
         Reader.Owner => OwnerSheet.Html(walk, ListsOf(walk, language, when)),
-        Reader.Helper => throw new TemplateException("rules/lists has no helper.html.scriban."),
+        Reader.Helper => HelperPage.Html(walk, language, when),
         _ => SetterHtml(walk, language, when),
     };
 
@@ -20,7 +20,7 @@ public static class PunchPage
     public static string Markdown(Walk walk, string language, string when, Reader reader = Reader.Setter) => reader switch
     {
         Reader.Owner => Each(walk, language, when, list => OwnerSheet.Markdown(walk, list)),
-        Reader.Helper => throw new TemplateException("rules/lists has no helper.md.scriban."),
+        Reader.Helper => HelperPage.Markdown(walk, language, when),
         _ => Each(walk, language, when, list => PunchMarkdown(walk.Book, list)),
     };
 
@@ -29,7 +29,7 @@ public static class PunchPage
     public static string Message(Walk walk, string language, string when, Reader reader = Reader.Setter) => reader switch
     {
         Reader.Owner => Each(walk, language, when, list => OwnerSheet.Message(walk, list)),
-        Reader.Helper => throw new TemplateException("rules/lists has no helper.txt.scriban."),
+        Reader.Helper => HelperPage.Text(walk, language, when),
         _ => Each(walk, language, when, list => Sheet.Fill(walk.Book, "punch.txt", Reporting.Message.Model(list))),
     };
 

@@ -85,7 +85,7 @@ public sealed class Show(NumberWords words)
     public string Height(Rational up, Unit unit, string datum)
     {
         var side = up.Sign > 0 ? words.Above : up.Sign < 0 ? words.Below : words.Level;
-        return Fill(side, Of(up.Abs, unit)).Replace("{datum}", datum, StringComparison.Ordinal);
+        return Contraction.Of(Fill(side, Of(up.Abs, unit)).Replace("{datum}", datum, StringComparison.Ordinal));
     }
 
     /// <summary>A rise that falls between the finest marks is brought to a sixteenth, which a tape has.</summary>

@@ -37,7 +37,7 @@ internal static class WhyMeasured
     {
         var reading = fact?.Counted;
         var tool = reading?.Tool ?? fact?.Kind.Tool;
-        var taken = string.Join(", ", new[] { reading is null || tool is null ? "" : Sentence.Capital(telling.Phrases.Of(tool.Say)), reading?.By ?? "", reading?.Date?.Split('T')[0] ?? "" }
+        var taken = string.Join(", ", new[] { reading is null || tool is null ? "" : Sentence.Capital(telling.Phrases.Of(tool.Say)), Cut.Name(reading?.By ?? ""), reading?.Date?.Split('T')[0] ?? "" }
             .Where(part => part.Length > 0));
         return Sentence.Closed(line.Length == 0 ? taken : taken.Length == 0 ? Sentence.Capital(line) : $"{taken} ({line})");
     }

@@ -66,7 +66,7 @@ internal static class Naming
         _ => range.Family,
     };
 
-    public static string Code(StatedCode code) => code.Edition is { } year ? $"{code.Family} {Year(year)}" : code.Family;
+    public static string Code(StatedCode code) => Cut.Name(code.Edition is { } year ? $"{code.Family} {Year(year)}" : code.Family);
 
     /// <summary>As the command line takes it: <c>juniper</c> for <c>juniper.job.yaml</c> in this folder, else the path.</summary>
     public static string Job(Job job) => Typed(job.File.AsSpan().ContainsAny('/', '\\') ? job.File : WithoutEnding(job.File));

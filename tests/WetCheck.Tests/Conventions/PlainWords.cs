@@ -27,6 +27,12 @@ public sealed partial class PlainWords
     public void Spanish_keeps_off_words_with_two_meanings() =>
         Repository.LinesWhere(Texts, line => TwoMeanings().IsMatch(line)).Should().BeEmpty("say pare, altura; antes de cubrir, ya no se ve, obstruido");
 
+    /// <summary>What is planned is on paper; what is printed is printed, what is agreed is in writing.</summary>
+    [Fact]
+    public void On_paper_is_a_plan() =>
+        Repository.LinesWhere(Texts, line => line.Contains("on paper", StringComparison.OrdinalIgnoreCase) && (!line.Contains('{', StringComparison.Ordinal) || Printed().IsMatch(line)) && !IsWordOfResult().IsMatch(line))
+            .Should().BeEmpty();
+
     [Fact]
     public void No_slot_is_unknown() =>
         Repository.LinesWhere(Rules.Files, line => Slot().Matches(line).Any(slot => !Slots.Contains(slot.Value))).Should().BeEmpty();
@@ -46,8 +52,16 @@ public sealed partial class PlainWords
     [GeneratedRegex(@"\bright\b", RegexOptions.IgnoreCase)]
     private static partial Regex RightAlone();
 
-    [GeneratedRegex(@"\b(alto|tapad[oa]s?)\b", RegexOptions.IgnoreCase)]
+    /// <summary><em>Plano</em> is a drawing, and only in "en el plano"; a floor is <em>a nivel</em>.</summary>
+    [GeneratedRegex(@"\balto\b|\btapad[oa]s?\b|\bse tapan?\b|\btape(?= (el|la|los|las)\b)|(?<!\ben el )\bplan[oa]s?\b(?! \d|-)", RegexOptions.IgnoreCase)]
     private static partial Regex TwoMeanings();
+
+    [GeneratedRegex(@"\b(print|page|sheet|written|signed)", RegexOptions.IgnoreCase)]
+    private static partial Regex Printed();
+
+    /// <summary>The marks themselves: <c>on-paper: on paper</c>; and what a comment says of them.</summary>
+    [GeneratedRegex(@"^\s*((short-|good-|all-)?on-paper: |#)|\bplan\b", RegexOptions.IgnoreCase)]
+    private static partial Regex IsWordOfResult();
 
     [GeneratedRegex(@"\{[a-z]+\}")]
     private static partial Regex Slot();

@@ -125,7 +125,7 @@ public sealed class HostileText
         var (job, problems) = JobReader.Read("hostile.job.yaml", text, BookText.Vocabulary);
         var lines = text.TrimStart('\uFEFF').Split(["\r\n", "\n", "\r"], StringSplitOptions.None);
         var lost = problems.Where(problem => problem.Say.Length == 0 || problem.At.Line < 1 || problem.At.Line > lines.Length || problem.At.Column < 1
-            || problem.At.Column > lines[problem.At.Line - 1].Length + 2 || !lines[problem.At.Line - 1].StartsWith(problem.Typed, StringComparison.Ordinal));
+            || problem.At.Column > lines[problem.At.Line - 1].Length + 2 || !VisibleText.Of(lines[problem.At.Line - 1]).StartsWith(problem.Typed, StringComparison.Ordinal));
         Assert.Empty(lost);
         Assert.Equal(job is null, problems.Any(problem => problem.Effect == Effect.Stops));
         return problems;

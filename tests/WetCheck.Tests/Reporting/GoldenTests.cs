@@ -19,6 +19,8 @@ public sealed class GoldenTests
         ["json"] = walk => JsonList.Of(walk, "en", Walks.When),
         ["owner.md"] = walk => PunchPage.Markdown(walk, "en", Walks.When, Reader.Owner),
         ["owner.message.txt"] = walk => PunchPage.Message(walk, "en", Walks.When, Reader.Owner),
+        ["helper.txt"] = walk => PunchPage.Message(walk, "both", Walks.When, Reader.Helper),
+        ["helper.md"] = walk => PunchPage.Markdown(walk, "both", Walks.When, Reader.Helper),
         ["why.txt"] = walk => string.Join('\n', walk.ToFix.Select(entry => WhyText.Of(walk, entry, "en", Walks.When))),
     };
 

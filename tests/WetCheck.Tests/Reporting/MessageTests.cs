@@ -1,21 +1,59 @@
+using System.Text.RegularExpressions;
 using WetCheck.Model;
 using WetCheck.Reporting;
 
 namespace WetCheck.Tests.Reporting;
 
 /// <summary>Row 19: a message holds the verdict in 160 characters, an entry in 100, and says how many it leaves out.</summary>
-public sealed class MessageTests
+public sealed partial class MessageTests
 {
-    [Fact]
-    public void It_fits()
+    [Theory]
+    [InlineData(Reader.Setter)]
+    [InlineData(Reader.Helper)]
+    public void It_fits(Reader reader)
     {
         foreach (var (name, walk) in Walks.All)
         {
-            var lines = Lines(walk);
-            lines[0].Length.Should().BeLessThanOrEqualTo(160, name);
-            lines.Skip(1).Where(line => char.IsDigit(line[0]) && line.Length > 100).Should().BeEmpty(name);
-            string.Concat(lines).Where(character => character > '~').Should().BeEmpty(name);
+            foreach (var language in new[] { "en", "es" })
+            {
+                var lines = Lines(walk, language, reader);
+                lines[0].Length.Should().BeLessThanOrEqualTo(160, name);
+                Entries(lines, walk, language).Where(line => line.Length > 100).Should().BeEmpty(name);
+                string.Concat(lines).Where(character => character > '~' && (language == "en" || !"áéíóúüñÁÉÍÓÚÑ¿¡º".Contains(character, StringComparison.Ordinal))).Should().BeEmpty($"{name} {language}");
+            }
         }
+    }
+
+    [Fact]
+    public void Spanish_keeps_its_accents() =>
+        string.Join('\n', Lines(Walks.Example("juniper"), "es")).Should().Contain("NO ESTÁ LISTO").And.Contain("Desagüe").And.Contain("más");
+
+    [Theory]
+    [InlineData(Reader.Setter)]
+    [InlineData(Reader.Helper)]
+    public void From_none_to_two_hundred_findings_it_fits(Reader reader)
+    {
+        for (var count = 0; count <= 200; count++)
+        {
+            var many = HelperTests.Many(Walks.Example("juniper"), count);
+            foreach (var language in new[] { "en", "es" })
+            {
+                var lines = Lines(many, language, reader);
+                lines[0].Length.Should().BeLessThanOrEqualTo(160);
+                Entries(lines, many, language).Where(line => line.Length > 100).Should().BeEmpty();
+                var said = lines.Count(line => NumberFirst().IsMatch(line));
+                said.Should().Be(Math.Min(count, 20));
+                var phrases = new Phrases(TheBook.Book, language);
+                lines.Any(line => line == phrases.Count("say.more", count - 20) + ".").Should().Be(count > 20);
+            }
+        }
+    }
+
+    [Fact]
+    public void It_names_what_is_to_be_looked_at()
+    {
+        Lines(Walks.Example("juniper")).Should().Contain("To check: 212-C, 221, 341-T, 227, 415.");
+        Lines(Walks.Example("five-answers")).Should().Contain(line => line.StartsWith("To check: 226-AB, 215, ") && line.EndsWith(" and 4 more.")).And.Contain("Hidden now: 131.");
     }
 
     [Fact]
@@ -57,5 +95,15 @@ public sealed class MessageTests
         named[0].Should().HaveLength(160).And.Contain("NOT READY for the flood test.");
     }
 
-    private static string[] Lines(Walk walk) => PunchPage.Message(walk, "en", Walks.When).TrimEnd('\n').Split('\n');
+    private static string[] Lines(Walk walk, string language = "en", Reader reader = Reader.Setter) => PunchPage.Message(walk, language, Walks.When, reader).TrimEnd('\n').Split('\n');
+
+    /// <summary>All between the first line and the counts.</summary>
+    private static IEnumerable<string> Entries(string[] lines, Walk walk, string language)
+    {
+        var counts = Listing.Of(walk, language, "").Counts;
+        return lines.Skip(1).TakeWhile(line => !line.StartsWith(counts, StringComparison.Ordinal));
+    }
+
+    [GeneratedRegex(@"^\d{1,3}-D ")]
+    private static partial Regex NumberFirst();
 }

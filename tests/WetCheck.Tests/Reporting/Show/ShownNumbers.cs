@@ -94,7 +94,7 @@ public sealed class ShownNumbers
         English.Height(-1.75m, Unit.Inch, "the rough curb").Should().Be("1-3/4\" below the rough curb");
         English.Height(0, Unit.Inch, "the rough curb").Should().Be("level with the rough curb");
         English.Height(new Rational(-1, 1000), Unit.Inch, "the bed").Should().Be("less than 1/64\" below the bed");
-        Spanish.Height(2.5m, Unit.Inch, "el bordillo").Should().Be("2-1/2\" arriba de el bordillo");
+        Spanish.Height(2.5m, Unit.Inch, "el bordillo").Should().Be("2-1/2\" arriba del bordillo");
     }
 
     [Fact]
