@@ -7,6 +7,9 @@ namespace WetCheck.Reporting;
 /// <param name="rich">Does the same for a rule's own text, which may hold Markdown.</param>
 internal sealed class PageModel(Listing list, Func<string, string> escape, Func<string, string> rich)
 {
+    /// <summary>So many find room below the heading of a Letter sheet, whatever they say.</summary>
+    private const int StopsOnOneSheet = 4;
+
     public ScriptObject Build()
     {
         var (head, phrases) = (list.Heading, list.Phrases);
@@ -50,7 +53,12 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
     private ScriptObject Group(Group group) => Object(
         ("key", group.Key),
         ("title", escape(group.Title)),
+        ("goes_on", escape(GoesOn(group, list.Phrases))),
         ("items", Array(group.Items.Select(Item))));
+
+    /// <summary>A printed sheet that may not hold every Stop says so: who has only that one must not take it for all.</summary>
+    internal static string GoesOn(Group group, Phrases phrases) =>
+        group.Key == "stop" && group.Items.Count > StopsOnOneSheet ? phrases.Count("page.stops-go-on", group.Items.Count) : "";
 
     private ScriptObject Item(Item item) => Object(
         ("number", escape(item.Number)),
