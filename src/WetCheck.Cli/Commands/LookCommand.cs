@@ -19,7 +19,7 @@ internal static class LookCommand
         command.SetAction(parsed =>
         {
             var file = JobFile.Find(parsed.GetValue(job), "look", terminal);
-            var asker = Asker.Of(file, BookHere.Load(parsed.GetValue(rules), terminal), parsed.GetValue(by), parsed.GetValue(language) ?? Languages.English, terminal);
+            var asker = Asker.Of(file, BookHere.LoadFor(file, parsed.GetValue(rules), terminal), parsed.GetValue(by), parsed.GetValue(language) ?? Languages.English, terminal);
             return (int)(parsed.GetValue(number) is { } asked ? asker.Number(asked, parsed.GetValue(answer)) : asker.All());
         });
         return command;

@@ -17,7 +17,8 @@ internal static class PunchCommand
         {
             var target = parsed.GetValue(into);
             var written = parsed.GetValue(format) ?? Lists.FormatOf(target);
-            var held = Held.Of(JobFile.Find(parsed.GetValue(job), "punch", terminal), BookHere.Load(parsed.GetValue(rules), terminal), [], terminal);
+            var file = JobFile.Find(parsed.GetValue(job), "punch", terminal);
+            var held = Held.Of(file, BookHere.LoadFor(file, parsed.GetValue(rules), terminal), [], terminal);
             var whom = Readers.Of(parsed.GetValue(reader));
             var text = Lists.Punch(held.Walk, written, whom, parsed.GetValue(language) ?? Readers.Language(whom), terminal);
             if (target is null)

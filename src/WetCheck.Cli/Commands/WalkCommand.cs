@@ -14,7 +14,7 @@ internal static class WalkCommand
         command.SetAction(parsed =>
         {
             var file = JobFile.Find(parsed.GetValue(job), "walk", terminal);
-            var held = Held.Of(file, BookHere.Load(parsed.GetValue(rules), terminal), Changes(parsed.GetValue(stage), parsed.GetValue(changed)), terminal);
+            var held = Held.Of(file, BookHere.LoadFor(file, parsed.GetValue(rules), terminal), Changes(parsed.GetValue(stage), parsed.GetValue(changed)), terminal);
             terminal.Out.Write(Lists.Screen(held.Walk, parsed.GetValue(format) ?? "text", parsed.GetValue(all), terminal));
             return (int)held.Code;
         });

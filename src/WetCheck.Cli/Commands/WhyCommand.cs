@@ -17,17 +17,17 @@ internal static class WhyCommand
         var command = new Command("why", "Explain one line of a list, or one rule.") { first, number };
         command.SetAction(parsed =>
         {
-            var book = BookHere.Load(parsed.GetValue(rules), terminal);
+            var book = parsed.GetValue(rules);
             return (int)(parsed.GetValue(number) is { } asked
-                ? OfEntry(parsed.GetValue(first)!, asked, book, terminal)
-                : OfRule(parsed.GetValue(first)!, book, terminal));
+                ? OfEntry(JobFile.Find(parsed.GetValue(first), "why", terminal), asked, book, terminal)
+                : OfRule(parsed.GetValue(first)!, BookHere.Load(book, terminal), terminal));
         });
         return command;
     }
 
-    private static ExitCode OfEntry(string job, string asked, RuleBook book, Terminal terminal)
+    private static ExitCode OfEntry(JobFile file, string asked, string? folder, Terminal terminal)
     {
-        var held = Held.Of(JobFile.Find(job, "why", terminal), book, [], terminal);
+        var held = Held.Of(file, BookHere.LoadFor(file, folder, terminal), [], terminal);
         var entry = Numbered.Find(held.Walk, asked) ?? throw new Halt(ExitCode.TypedWrong, Numbered.NotFound(held.Walk, asked));
         terminal.Out.Write(Lists.Why(held.Walk, entry, terminal));
         return ExitCodes.Of(held.Walk.Problems);

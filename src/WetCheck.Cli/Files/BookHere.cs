@@ -10,6 +10,20 @@ internal static class BookHere
     /// <param name="folder">Null: the built-in one.</param>
     public static RuleBook Load(string? folder, Terminal terminal) => LoadWithCases(folder, terminal).Book;
 
+    /// <summary>The book that a job is held against: with the local changes it names.</summary>
+    public static RuleBook LoadFor(JobFile job, string? folder, Terminal terminal)
+    {
+        var (book, problems) = LocalBook.Of(Load(folder, terminal), job.Shown, job.Text, file => Beside(job, file, terminal));
+        ProblemText.Write(problems, terminal.Err);
+        return book ?? throw new Halt(ExitCode.Unreadable, "The local changes can't be used as they stand. Nothing checked.");
+    }
+
+    private static string? Beside(JobFile job, string file, Terminal terminal)
+    {
+        var shown = System.IO.Path.Combine(System.IO.Path.GetDirectoryName(job.Shown) ?? "", file);
+        return File.Exists(terminal.FullPath(shown)) ? TextFile.Read(terminal.FullPath(shown), shown) : null;
+    }
+
     public static (RuleBook Book, IReadOnlyList<RuleCase> Cases) LoadWithCases(string? folder, Terminal terminal)
     {
         var (book, cases, problems) = RuleBookReader.Read(BookFiles.Read(folder, terminal));

@@ -4,13 +4,13 @@ namespace WetCheck.Engine;
 
 /// <summary>
 /// The value of a planned reading within which a check is met, found for sums and differences only: each planned operand in
-/// turn, the others as they stand.
+/// turn, the others as they stand. A limit that must not be reached itself has no such value.
 /// </summary>
 internal static class Holds
 {
     public static IReadOnlyList<Hold> Of(Judgement judgement) => [.. judgement.SidesOnPaper
         .SelectMany(side => side.Tests)
-        .Where(test => test.Condition is Condition.Compare)
+        .Where(test => test.Condition is Condition.Compare { By: Comparison.AtLeast or Comparison.AtMost })
         .SelectMany(Of)
         .GroupBy(hold => (hold.Fact.Id, hold.By))
         .Select(group => group.Key.By == Comparison.AtMost ? group.MinBy(hold => hold.Bound)! : group.MaxBy(hold => hold.Bound)!)

@@ -104,7 +104,10 @@ internal sealed class Assembly
             [.. _layout.Vocabulary.Kinds.Where(kind => kind.IsList).Select(kind => ListOf(kind, where))],
             header.ReadingsBy,
             header.Notes,
-            where);
+            where)
+        {
+            Local = header.Local,
+        };
     }
 
     private JobPart PartOf(Part part, PartNotes? notes, bool isThere, IReadOnlyDictionary<string, At> where)

@@ -20,6 +20,8 @@ internal sealed record Header
     /// <summary>Who, with what and when, of all readings that don't say otherwise.</summary>
     public Provenance By { get; init; } = Provenance.Nobody;
 
+    public IReadOnlyList<(string File, At At)> Local { get; init; } = [];
+
     public string? Notes { get; init; }
 
     /// <summary>What a number without a unit is read in; null asks.</summary>

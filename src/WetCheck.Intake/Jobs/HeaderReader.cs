@@ -29,6 +29,7 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         foreach (var (key, entry) in entries.OrderBy(pair => pair.Key == "method" ? 0 : 1))
         {
             header = key == "notes" ? header with { Notes = NotesOf(entry.Value) }
+                : key == "local" ? header with { Local = [.. Fields.Scalars(entry.Value, problems).Where(file => !file.IsBlank && !problems.IsLost(file.At)).Select(file => (file.Text.Trim(), file.At))] }
                 : entry.Value is ScalarNode { IsBlank: true } ? header
                 : entry.Value is ScalarNode text ? Line(key, text, header)
                 : Refuse(entry, header);
@@ -62,7 +63,6 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         "stage" when !problems.IsLost(text.At) => header with { Stage = StageOf(text, header.Method) },
         "units" when !problems.IsLost(text.At) => header with { Metric = UnitsOf(text) },
         "readings by" when !problems.IsLost(text.At) => header with { ReadingsBy = text.Text.Trim(), By = ByOf(text) },
-        "local" => Asked(text, header),
         _ when DisciplineOf(key, vocabulary) is { } discipline && !problems.IsLost(text.At) => header with { Codes = With(header.Codes, discipline, CodeOf(text, discipline)) },
         _ => header,
     };
@@ -175,8 +175,6 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
 
         return all;
     }
-
-    private Header Asked(ScalarNode text, Header header) => Refused(text.At, Messages.LocalNotRead(text.Text), header);
 
     private Header Refuse(NamedNode entry, Header header) => Refused(entry.Value.At, Messages.OneAnswerHere(entry.Key.Text), header);
 

@@ -119,6 +119,7 @@ public static class JobChange
                 Metric = job.Metric,
                 Codes = job.Codes,
                 ReadingsBy = job.ReadingsBy,
+                Local = job.Local,
                 Notes = job.Notes,
             },
         };

@@ -81,9 +81,6 @@ internal static partial class Messages
     public static Message CodeName(string typed, IReadOnlyList<string> known) =>
         Message.Blanks("code-name", $"\"{Short(typed)}\" names no code. Write a name and a year, like  {known[0]} 2021. Known: {string.Join(", ", known)}.");
 
-    public static Message LocalNotRead(string typed) =>
-        Message.Asks("local-not-read", $"Local changes are not read yet, so \"{Short(typed)}\" changes nothing. Is the rule book good as it is?");
-
     public static Message Quantity(Fault fault) => Message.Blanks(fault.Code, fault.Say);
 
     public static Fault WhichDatum(int offset, string typed, IReadOnlyList<string> known) =>

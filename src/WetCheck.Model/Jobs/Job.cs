@@ -20,6 +20,9 @@ public sealed record Job(
     string? Notes,
     IReadOnlyDictionary<string, At> Where)
 {
+    /// <summary>Files of local changes, as typed on the line <c>local:</c>.</summary>
+    public IReadOnlyList<(string File, At At)> Local { get; init; } = [];
+
     /// <summary>Whether something that belongs to a layer can be seen at this stop. Stage or method unknown: it is to be seen.</summary>
     public Sight SightOf(string? layer)
     {

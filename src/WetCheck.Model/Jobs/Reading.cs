@@ -4,7 +4,11 @@ namespace WetCheck.Model;
 /// <param name="Planned">Not built yet.</param>
 /// <param name="Tool">Null: the tool of its question.</param>
 /// <param name="Date">As typed, RFC 3339 date or date and time; null: before all dated ones.</param>
-public sealed record Reading(ReadingValue Value, bool Planned, string Typed, At At, Tool? Tool = null, string? By = null, string? Date = null);
+public sealed record Reading(ReadingValue Value, bool Planned, string Typed, At At, Tool? Tool = null, string? By = null, string? Date = null)
+{
+    /// <summary>Which photo shows it, as typed.</summary>
+    public string? Photo { get; init; }
+}
 
 /// <summary>What an answer says.</summary>
 public abstract record ReadingValue

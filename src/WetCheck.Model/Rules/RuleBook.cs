@@ -13,6 +13,9 @@ public sealed record RuleBook(
     IReadOnlyDictionary<string, IReadOnlyDictionary<string, string>> Words,
     IReadOnlyDictionary<string, string> Lists)
 {
+    /// <summary>Files of local changes that this book was made with, in their order; none: the base.</summary>
+    public IReadOnlyList<LocalChanges> Local { get; init; } = [];
+
     public Rule? Rule(string id) => Rules.FirstOrDefault(rule => rule.Id == id);
 
     public Rule? Rule(int number) => Rules.FirstOrDefault(rule => rule.Number == number);
@@ -20,7 +23,17 @@ public sealed record RuleBook(
 
 /// <summary>Who says so.</summary>
 /// <param name="Of">The code family this entry speaks for; null: any.</param>
-public sealed record SourceEntry(string Row, string Publisher, string Document, string Section, string Editions, string? Of, SourceStatus Status);
+public sealed record SourceEntry(string Row, string Publisher, string Document, string Section, string Editions, string? Of, SourceStatus Status)
+{
+    /// <summary>Of a local change: the file that says it; else empty.</summary>
+    public string GivenIn { get; init; } = "";
+}
+
+/// <summary>A file of local changes.</summary>
+/// <param name="Name">Whose they are, as the file says.</param>
+/// <param name="File">As the job names it.</param>
+/// <param name="Count">How many changes.</param>
+public sealed record LocalChanges(string Name, string Date, string File, int Count);
 
 /// <summary>How sure we are of the value. Everything but <see cref="Seen"/> is said in every output.</summary>
 public enum SourceStatus { Seen, SecondHand, FromMemory, Computed, Practice }

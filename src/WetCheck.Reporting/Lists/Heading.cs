@@ -6,7 +6,7 @@ namespace WetCheck.Reporting;
 /// <param name="Method">"liner shower".</param>
 /// <param name="Stage">"before the flood test".</param>
 /// <param name="Codes">One for each discipline that a rule on this job asks, or the job states: "plumbing code IRC 2021".</param>
-/// <param name="Warnings">Stated codes that the book has nothing for, rules that lack the language.</param>
+/// <param name="Warnings">Local changes, stated codes that the book has nothing for, rules that lack the language.</param>
 /// <param name="Book">"Rule book: inch and metric, 2026-11".</param>
 /// <param name="When">As it came in.</param>
 public sealed record Heading(string Job, string Method, string Stage, IReadOnlyList<string> Codes, IReadOnlyList<string> Warnings, string Book, string When)
@@ -23,7 +23,7 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
             job.Method is { } method ? phrases.Of(method.Say) : phrases["head.no-method"],
             stop is not null ? phrases.Of(stop.Say) : phrases["head.no-stage"],
             [.. CodesOf(telling)],
-            [.. NotInBook(telling), .. OnlyEnglish(telling)],
+            [.. Local(telling), .. NotInBook(telling), .. OnlyEnglish(telling)],
             phrases.Say("head.book", ("name", telling.Walk.Book.Name), ("date", telling.Walk.Book.Date)),
             when);
     }
@@ -56,6 +56,12 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
             }
         }
     }
+
+    private static IEnumerable<string> Local(Telling telling) => telling.Walk.Book.Local.Select(local => telling.Phrases.Say(
+        "head.local",
+        ("count", local.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)),
+        ("name", Sentence.Joined(local.Name, local.Date)),
+        ("file", local.File)));
 
     private static IEnumerable<string> NotInBook(Telling telling) => telling.Walk.Book.Vocabulary.Disciplines
         .Where(discipline => telling.Job.Codes.TryGetValue(discipline.Name, out var code) && !code.InBook)

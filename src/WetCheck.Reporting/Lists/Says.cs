@@ -46,7 +46,7 @@ internal sealed record Cited(SourceEntry Entry, int? Edition, string? SeenIn)
 
     public string Say(Phrases phrases)
     {
-        var doubt = Doubt(Entry.Status, phrases);
+        var doubt = Entry.GivenIn.Length > 0 ? phrases.Say("doubt.given-in", ("file", Entry.GivenIn)) : Doubt(Entry.Status, phrases);
         if (Entry.Status == SourceStatus.Practice)
         {
             return Sentence.Capital(doubt);

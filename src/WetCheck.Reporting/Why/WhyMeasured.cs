@@ -32,12 +32,13 @@ internal static class WhyMeasured
         lines.Add("on-paper", entry.Paper == Paper.Correction ? phrases["why.still-cheap"] : "");
     }
 
-    /// <summary>"Tape, JM, 2026-11-25 (line 35)".</summary>
+    /// <summary>"Tape, JM, 2026-11-25, photo x.jpg (line 35)".</summary>
     private static string Taken(Fact? fact, string line, Telling telling)
     {
         var reading = fact?.Counted;
         var tool = reading?.Tool ?? fact?.Kind.Tool;
-        var taken = string.Join(", ", new[] { reading is null || tool is null ? "" : Sentence.Capital(telling.Phrases.Of(tool.Say)), Cut.Name(reading?.By ?? ""), reading?.Date?.Split('T')[0] ?? "" }
+        var taken = string.Join(", ", new[] { reading is null || tool is null ? "" : Sentence.Capital(telling.Phrases.Of(tool.Say)), Cut.Name(reading?.By ?? ""), reading?.Date?.Split('T')[0] ?? "",
+            reading?.Photo is { } photo ? telling.Phrases.Say("why.photo", ("photo", Cut.Name(photo))) : "" }
             .Where(part => part.Length > 0));
         return Sentence.Closed(line.Length == 0 ? taken : taken.Length == 0 ? Sentence.Capital(line) : $"{taken} ({line})");
     }

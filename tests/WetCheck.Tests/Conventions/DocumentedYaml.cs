@@ -13,12 +13,18 @@ public sealed class DocumentedYaml
 
     [Fact]
     public void Every_piece_says_what_it_is() =>
-        Fence.All.Where(fence => fence.Sort is not ("job" or "rule" or "cases" or "sources")).Should().BeEmpty();
+        Fence.All.Where(fence => fence.Sort is not ("job" or "rule" or "cases" or "sources" or "local")).Should().BeEmpty();
 
     [Fact]
     public void Every_job_is_read_without_a_question() =>
         Fence.All.Where(fence => fence.Sort == "job")
             .SelectMany(fence => JobReader.Read(fence.ToString(), fence.Text, Vocabulary).Problems.Select(problem => $"{problem.At}: {problem.Say}"))
+            .Should().BeEmpty();
+
+    [Fact]
+    public void Every_local_change_is_taken() =>
+        Fence.All.Where(fence => fence.Sort == "local")
+            .SelectMany(fence => LocalBook.Of(TheBook.Book, "a.job.yaml", "local: b.yaml", _ => fence.Text).Problems.Select(problem => $"{fence}: {problem.Say}"))
             .Should().BeEmpty();
 
     [Fact]

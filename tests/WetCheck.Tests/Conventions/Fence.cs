@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace WetCheck.Tests.Conventions;
 
 /// <summary>A piece of YAML in a document, and what it is: <c>```yaml job</c>.</summary>
-/// <param name="Sort">job, rule, cases or sources; empty: it doesn't say.</param>
+/// <param name="Sort">job, rule, cases, sources or local; empty: it doesn't say.</param>
 internal sealed partial record Fence(string File, int Line, string Sort, string Text)
 {
     /// <summary>All of README.md and docs, in order.</summary>

@@ -75,6 +75,7 @@ public sealed class Answers
             "plan 7/2 in in by MR with tape on 2026-11-26",
             "11/4 in in by JM with laser on 2026-11-26T08:00-05:00",
             "5/2 in in by MR with tape on 2026-11-27");
+        Part(job, "liner side/right").Of("top").Select(reading => reading.Photo).Should().Equal(null, null, "x.jpg", null);
     }
 
     [Fact]

@@ -59,6 +59,8 @@ public sealed partial class ErrorPairs
         return Path.GetFileName(file).Split('.')[1] switch
         {
             "job" => JobReader.Read(Path.GetFileName(file), text, BookText.Vocabulary).Problems,
+            "local" => LocalBook.Of(TheBook.Book, "maple.job.yaml", $"local: {Path.GetFileName(file)}", _ => text).Problems,
+            "nolocal" => LocalBook.Of(TheBook.Book, Path.GetFileName(file), text, _ => null).Problems,
             "change" => JobChange.Apply(BookText.Job("units: inches"), BookText.Vocabulary, text.TrimEnd('\n')).Problem is { } problem ? [problem] : [],
             "log" => LogReader.Read("juniper.log.jsonl", text).Problems,
             "answer" => JobLog.Apply(BookText.Job("units: inches\nnails:\n  left: 3 above\n"), BookText.Vocabulary, LogReader.Read("juniper.log.jsonl", text).Answers).Problems,

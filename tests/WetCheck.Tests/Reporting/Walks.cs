@@ -8,8 +8,9 @@ internal static class Walks
 {
     public const string When = "Wed Nov 25, 4:05 pm";
 
+    /// <summary>Not those of docs/examples/local: they are held against a book of their own.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        [.. Repository.In("docs/examples/", ".job.yaml").Select(file => file["docs/examples/".Length..^".job.yaml".Length])];
+        [.. Repository.In("docs/examples/", ".job.yaml").Select(file => file["docs/examples/".Length..^".job.yaml".Length]).Where(name => !name.Contains('/', StringComparison.Ordinal))];
 
     private static readonly Lazy<IReadOnlyList<(string Name, Walk Walk)>> s_examples = new(() =>
         [.. Names.Select(name => (name, TheBook.Walk(TheBook.Example(name))))]);

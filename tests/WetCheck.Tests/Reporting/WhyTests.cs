@@ -54,4 +54,11 @@ public sealed class WhyTests
         var walk = Walks.Example(example);
         return WhyText.Of(walk, walk.Entries.Single(entry => entry.Number == number), "en", Walks.When);
     }
+
+    [Fact]
+    public void A_photo_is_named_with_the_reading_it_shows()
+    {
+        var walk = TheBook.Walk("method: liner under mortar\nunits: inches\nstage: flood test\ndrain:\n  body: clamping\n  weeps: { read: blocked, by: JM, date: 2026-11-25, photo: IMG 2041.jpg }");
+        WhyText.Of(walk, walk.ToFix.Single(entry => entry.Number == "208"), "en", "").Should().Contain("JM, 2026-11-25, photo IMG 2041.jpg");
+    }
 }

@@ -46,6 +46,9 @@ internal sealed class AnswerReader(Vocabulary vocabulary, Provenance byAll, Prob
                 case "by":
                     by = by with { By = text.Text };
                     break;
+                case "photo":
+                    by = by with { Photo = text.IsBlank ? null : text.Text.Trim() };
+                    break;
                 case "tool" when !text.IsBlank:
                     var tool = vocabulary.Tools.FirstOrDefault(tool => Names.Same(tool.Name, text.Text));
                     isWhole &= tool is not null || Refuse(text.At, Messages.UnknownTool(text.Text, vocabulary));

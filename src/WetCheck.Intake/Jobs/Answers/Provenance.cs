@@ -6,6 +6,9 @@ namespace WetCheck.Intake;
 /// <param name="IsOwn">The reading itself says its tool; one said for all counts only where it can measure.</param>
 internal sealed record Provenance(Tool? Tool, string? By, string? Date, bool IsOwn = false)
 {
+    /// <summary>As typed: a file or a number, kept and shown, never opened.</summary>
+    public string? Photo { get; init; }
+
     public static readonly Provenance Nobody = new(null, null, null);
 
     /// <summary>Null where the tool of the question counts, or the one said has no marks for it.</summary>

@@ -101,6 +101,6 @@ internal sealed class PartLines(Vocabulary vocabulary, Draft draft, ValueReader 
             problems.Add(typed.At, Messages.ToolWithoutMarks(by.Tool!.Name, reading.Tool!.Name));
         }
 
-        return new Reading(value, planned, typed.Text, typed.At, by.ToolFor(reading), by.By, by.Date);
+        return new Reading(value, planned, typed.Text, typed.At, by.ToolFor(reading), by.By, by.Date) { Photo = by.Photo };
     }
 }

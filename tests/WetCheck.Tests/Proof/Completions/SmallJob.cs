@@ -13,7 +13,7 @@ internal sealed record SmallJob(int Number, Job Whole, Job Job, IReadOnlyList<Bl
         var dice = new Dice(number);
         var rules = book.Rules.Where(rule => rule.Body is RuleBody.Require).ToList();
         var focus = rules[number % rules.Count];
-        var room = new RoomDrawer(book, dice, [focus]).Draw();
+        var room = new RoomDrawer(book, dice, [focus], round: number / rules.Count).Draw();
         var whole = Doubled(new Teller(book.Vocabulary, room, Telling.Everything, dice).Job()) with { Stage = null };
         var (job, blanks, ways, wanted, most) = (whole, new List<Blank>(), 1L, dice.Next(1, MostBlanks), dice.Pick(s_mostWays));
         foreach (var blank in dice.Shuffled(new Blanks(book, room, whole, dice).Of(new Reads(focus, book))))

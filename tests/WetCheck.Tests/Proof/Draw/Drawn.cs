@@ -17,7 +17,7 @@ internal sealed record Drawn(int Number, TrueRoom Room, Job Job)
         // A part that may be absent is there less often: its rules are picked three times as often.
         var picks = rules.SelectMany(rule => Enumerable.Repeat(rule, rule.Part is { MayBeAbsent: true, Many: Many.One } ? 3 : 1)).ToList();
         var focus = Enumerable.Range(0, RulesOfAJob).Select(turn => turn == 0 ? rules[number % rules.Count] : dice.Pick(picks)).ToList();
-        var room = new RoomDrawer(book, dice, focus).Draw();
+        var room = new RoomDrawer(book, dice, focus, round: number / rules.Count).Draw();
         return new Drawn(number, room, new Teller(book.Vocabulary, room, HowMuch(focus, book, dice), dice).Job());
     }
 

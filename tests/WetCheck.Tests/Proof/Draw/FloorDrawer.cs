@@ -3,8 +3,8 @@ using WetCheck.Model;
 namespace WetCheck.Tests.Proof;
 
 /// <summary>
-/// Draws size, drain and falls of a floor together: where the rim is level they follow from each other; where it is not, the rim
-/// has no height and each facet has its own fall.
+/// Draws size, drain and falls of a floor together: where the rim is level, or each corner has its height, they follow from each
+/// other; else neither has a height and each facet has its own fall.
 /// </summary>
 internal sealed class FloorDrawer(NumberDrawer numbers, bool metric, Dice dice)
 {
@@ -27,17 +27,31 @@ internal sealed class FloorDrawer(NumberDrawer numbers, bool metric, Dice dice)
         : new TrueValue.Spot(dice.Between(2, size.Width - 2, 8), dice.Between(2, size.Depth - 2, 8));
 
     /// <summary>How high the floor stands all round the walls; null: not level.</summary>
-    public Rational? Rim(TrueValue.Sides size, TrueValue.Spot drain)
-    {
-        if (dice.Chance(0.35))
-        {
-            return null;
-        }
+    public Rational? Rim(TrueValue.Sides size, TrueValue.Spot drain) => dice.Chance(0.35) ? null : Height(size, drain);
 
+    /// <summary>How high it stands in each corner, where the rim is not level; null: in no plane between them.</summary>
+    public IReadOnlyDictionary<string, Rational>? Corners(PartKind kind, TrueValue.Sides size, TrueValue.Spot drain) =>
+        dice.Chance(0.5) ? kind.Places.ToDictionary(place => place.Name, _ => Height(size, drain), StringComparer.Ordinal) : null;
+
+    private Rational Height(TrueValue.Sides size, TrueValue.Spot drain)
+    {
         var run = dice.Pick([drain.FromLeft, drain.FromEntry, size.Width - drain.FromLeft, size.Depth - drain.FromEntry]);
         return numbers.AnyLimit("floor facet", "fall") is { } limit && dice.Chance(0.8)
             ? Rational.Max(new Rational(1, 64), (limit * run) + Offsets.Draw(Measure.Length, metric, null, orZero: true, dice))
             : dice.Between(new Rational(1, 4), 2, 64);
+    }
+
+    /// <summary>Of the wall at the foot of the drain, between its corners in proportion.</summary>
+    public static Rational AtTheFoot(string side, IReadOnlyDictionary<string, Rational> corners, TrueValue.Sides size, TrueValue.Spot drain)
+    {
+        var (first, second, along) = side switch
+        {
+            "left" => ("left jamb", "left-back", drain.FromEntry / size.Depth),
+            "right" => ("right jamb", "right-back", drain.FromEntry / size.Depth),
+            "entry" => ("left jamb", "right jamb", drain.FromLeft / size.Width),
+            _ => ("left-back", "right-back", drain.FromLeft / size.Width),
+        };
+        return corners[first] + ((corners[second] - corners[first]) * along);
     }
 
     public static TrueValue.Slope Facet(string side, Rational rim, TrueValue.Sides size, TrueValue.Spot drain) => new(rim, side switch

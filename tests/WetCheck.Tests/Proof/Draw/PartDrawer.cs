@@ -11,6 +11,7 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
     private TrueValue.Sides? _size;
     private TrueValue.Spot? _drain;
     private Rational? _rim;
+    private IReadOnlyDictionary<string, Rational>? _corners;
     private bool? _goodTiles;
 
     public IReadOnlyList<TruePart> Draw(Method method, IReadOnlyDictionary<string, Rational> levels)
@@ -86,11 +87,18 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
                 return _drain = floor.Drain(_size!);
             case ("floor", "rim"):
                 _rim = floor.Rim(_size!, _drain!);
+                _corners = _rim is null ? floor.Corners(vocabulary.Kind("floor corner")!, _size!, _drain!) : null;
                 return _rim is { } rim ? new TrueValue.Amount(rim) : new TrueValue.Gone();
             case ("floor facet", "fall") when _rim is { } level:
                 return FloorDrawer.Facet(place!.Name, level, _size!, _drain!);
             case ("floor valley", "fall") when _rim is { } level:
                 return FloorDrawer.Valley(place!.Name, level, _size!, _drain!);
+            case ("floor facet", "fall") when _corners is { } corners:
+                return FloorDrawer.Facet(place!.Name, FloorDrawer.AtTheFoot(place.Name, corners, _size!, _drain!), _size!, _drain!);
+            case ("floor valley", "fall") when _corners is { } corners:
+                return FloorDrawer.Valley(place!.Name, corners[place.Name], _size!, _drain!);
+            case ("floor corner", "height"):
+                return (_rim ?? _corners?.GetValueOrDefault(place!.Name)) is { } height ? new TrueValue.Amount(height) : new TrueValue.Gone();
             case ("curb", "width"):
                 return new TrueValue.Amount(_halfCurb * 2);
             case ("lifted tile", "coverage"):

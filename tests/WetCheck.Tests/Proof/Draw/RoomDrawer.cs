@@ -3,10 +3,10 @@ using WetCheck.Model;
 namespace WetCheck.Tests.Proof;
 
 /// <summary>Draws one true state of a room from the vocabulary of a book, where it can as some rules of the book need it, the first of them before the others.</summary>
-internal sealed class RoomDrawer(RuleBook book, Dice dice, IReadOnlyList<Rule> focus)
+internal sealed class RoomDrawer(RuleBook book, Dice dice, IReadOnlyList<Rule> focus, int round)
 {
     private readonly Vocabulary _vocabulary = book.Vocabulary;
-    private readonly Wishes _wishes = Wishes.For(focus, book, dice);
+    private readonly Wishes _wishes = Wishes.For(focus, round, book, dice);
 
     public TrueRoom Draw()
     {

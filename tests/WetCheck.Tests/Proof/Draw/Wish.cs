@@ -23,12 +23,13 @@ internal sealed class Wishes
     /// <summary>Kinds of part that the rules read.</summary>
     public required IReadOnlySet<string> Kinds { get; init; }
 
-    public static Wishes For(IReadOnlyList<Rule> rules, RuleBook book, Dice dice)
+    /// <param name="round">How often the first rule had its turn: its versions are taken in turn too.</param>
+    public static Wishes For(IReadOnlyList<Rule> rules, int round, RuleBook book, Dice dice)
     {
         var wishes = new Wishes(book, dice) { Kinds = rules.SelectMany(rule => new Reads(rule, book).Kinds).ToHashSet() };
         foreach (var rule in rules)
         {
-            var version = rule.Versions.Count > 0 ? dice.Pick(rule.Versions) : null;
+            var version = rule.Versions.Count == 0 ? null : wishes._turn == 0 ? rule.Versions[round % rule.Versions.Count] : dice.Pick(rule.Versions);
             var met = dice.Chance(0.4);
             wishes.Add(rule.When, rule.Part, wanted: true, null);
             wishes.Add(version?.When, rule.Part, wanted: true, null);
