@@ -26,8 +26,8 @@ internal static class TileCoverage
             .Aggregate(Spread.Exactly(0), (sum, one) => sum + one);
     }
 
-    /// <summary>Stands for the tiles that are still to be lifted.</summary>
+    /// <summary>Stands for the tiles that are still to be lifted, and asks what is asked of each.</summary>
     private static Fact Unseen(ReadingKind kind, JobFacts facts) =>
-        new(new FactId("lifted tile/other", FactId.Whole), kind, Known.Nothing.Instance, Known.Nothing.Instance, IsPlanned: false,
+        new(new FactId("lifted tile/other", FactId.Whole), facts.PartsOf("lifted tile").FirstOrDefault()?.Part.Kind.Find("coverage") ?? kind, Known.Nothing.Instance, Known.Nothing.Instance, IsPlanned: false,
             Clash: false, SaidHidden: false, ReadOnce: false, facts.SightOf("lifted tile", "coverage"), Counted: null, From: [], Explained: "");
 }

@@ -46,9 +46,13 @@ internal static class Looks
         }
 
         return Discipline(look, telling) is { } discipline ? phrases.Of(discipline.Ask)
-            : look.Fact.Reading == FactId.Whole && kind is not null ? phrases.Of(kind.AskWhole)
+            : look.Fact.Reading == FactId.Whole && kind is not null ? phrases.Of(IsUnlisted(kind, telling) ? kind.AskPresence : kind.AskWhole)
             : Presence(look.Parts, phrases);
     }
+
+    /// <summary>Of a list that is given at once, and of which nothing is given, all is asked.</summary>
+    private static bool IsUnlisted(PartKind kind, Telling telling) =>
+        kind.WholeWhenGiven && !telling.Job.Parts.Any(part => part.Part.Kind == kind && !part.Part.IsOther);
 
     private static string Presence(IReadOnlyList<Part> parts, Phrases phrases)
     {

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using WetCheck.Model;
 using WetCheck.Reporting;
 using WetCheck.Tests.Conventions;
 
@@ -34,12 +35,20 @@ public sealed partial class ReadyPages
         Repository.In(Folder, "").Select(file => file[Folder.Length..]).Should().BeEquivalentTo([.. s_pages.Keys, "index.html"]);
 
     private static IEnumerable<(string File, Func<string> Make)> Lists() =>
-        from example in Walks.Names
-        from reader in Readers.Typed
-        select ($"{example}.{reader}.html", (Func<string>)(() => Page(example, Readers.Of(reader))));
+    [
+        .. from example in Walks.Names
+           from reader in Readers.Typed
+           select ($"{example}.{reader}.html", (Func<string>)(() => Page(Walks.Example(example), Readers.Of(reader)))),
+        .. from method in TheBook.Book.Vocabulary.Methods
+           select ($"ask-to-see.{Named(method)}.html", (Func<string>)(() => Page(TheBook.Walk($"job: Any bath\nmethod: {method.Name}\nunits: inches\n"), Reader.Owner))),
+        .. from method in TheBook.Book.Vocabulary.Methods
+           from language in new[] { "en", "es" }
+           select ($"answers.{Named(method)}.{language}.html", (Func<string>)(() => AnswerSheet.Html(TheBook.Book, method, language))),
+    ];
 
-    private static string Page(string example, Reader reader) =>
-        PunchPage.Html(Walks.Example(example), Readers.Language(reader), Walks.When, reader);
+    private static string Named(Method method) => method.Name.Replace(' ', '-');
+
+    private static string Page(Walk walk, Reader reader) => PunchPage.Html(walk, Readers.Language(reader), Walks.When, reader);
 
     [GeneratedRegex("href=\"([^\"#]+)\"")]
     private static partial Regex Link();
