@@ -19,7 +19,7 @@ internal sealed class Presence(Job job)
         }
 
         var (above, told) = Of(part.Above);
-        if (said == Tri.No || above == Tri.No || Names(job.Method?.RulesOut, part))
+        if (said == Tri.No || above == Tri.No || job.Method?.Never(part.Kind, part.Place) == true)
         {
             return (Tri.No, own);
         }

@@ -28,7 +28,8 @@ internal static class FactAxis
 
     private static IReadOnlyList<Known> Choices(Scene scene, Model.Path path, Known known)
     {
-        if (known is not Known.Nothing)
+        // "None" tells of no version that it holds, so it decides as little as a blank: else taking it away would make a Correction.
+        if (known is not (Known.Nothing or Known.Absent))
         {
             return [known];
         }
@@ -40,7 +41,7 @@ internal static class FactAxis
 
     private static IReadOnlyList<Known> Stretches(Scene scene, Model.Path path, Known known, Fact fact)
     {
-        if (known is Known.Absent or Known.Number { Spread.AsRead.IsPoint: true })
+        if (known is Known.Number { Spread.AsRead.IsPoint: true })
         {
             return [known];
         }

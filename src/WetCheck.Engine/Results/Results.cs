@@ -25,7 +25,7 @@ public static class Results
 
         for (var part = state.Part; part is not null; part = part.Above)
         {
-            if (method.RulesOut.Contains(part.Kind.Name))
+            if (method.Never(part.Kind, part.Place))
             {
                 return true;
             }

@@ -46,6 +46,13 @@ public static class JobChange
         var key = new ScalarNode(path, Quoted: false, 1, Straight: true, at);
         if (HeaderReader.Find(path, layout.Vocabulary) is { } name)
         {
+            if (name == "local")
+            {
+                // The book is chosen by what the file says, before any line is changed.
+                problems.Add(at, Messages.LocalByChange());
+                return;
+            }
+
             draft.Header = new HeaderReader(layout.Vocabulary, problems).Change(name, new NamedNode(key, answer), draft.Header);
             return;
         }

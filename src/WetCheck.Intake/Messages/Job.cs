@@ -12,6 +12,9 @@ internal static partial class Messages
     public static Message ChangeForm(string typed) =>
         Message.Blanks("change-form", $"\"{Short(typed)}\" changes no line. Write it as  'curb.height: 5'");
 
+    public static Message LocalByChange() =>
+        Message.Blanks("local-by-change", "Local changes are taken from the job file itself. Write  local: FILE  there, or in a copy of it.");
+
     public static Message UnknownSection(string name, IReadOnlyList<string> known) =>
         Message.Blanks("unknown-section", $"A job has no \"{Short(name)}\".{NearestOf(name, known)}");
 

@@ -16,6 +16,12 @@ public sealed record Method(
     At At)
 {
     public int IndexOf(string stop) => Stops.ToList().FindIndex(s => s.Name == stop);
+
+    /// <summary>A part of a kind that is ruled out, or one that stands on it: with the curb goes the ledge at the <c>curb top</c>.</summary>
+    public bool Never(PartKind kind, Place? place) => RulesOut.Contains(kind.Name) || (place is not null && Never(place));
+
+    /// <summary>A place that is named by a kind that is ruled out: <c>curb top</c>.</summary>
+    public bool Never(Place place) => RulesOut.Any(kind => place.Name.StartsWith(kind + " ", StringComparison.Ordinal));
 }
 
 /// <summary>The moment before a layer is covered. One name for one stop.</summary>

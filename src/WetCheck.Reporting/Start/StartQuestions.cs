@@ -63,7 +63,7 @@ internal sealed class StartQuestions(Job job, Vocabulary vocabulary, Phrases phr
         _rank.Of(kind, reading) is { } rank ? [new AskedLines(way, brief, rank)] : [];
 
     /// <summary>No line for the curb's faces where the method has no curb.</summary>
-    private bool IsThere(Place place) => job.Method?.RulesOut.Any(kind => place.Name.StartsWith(kind + " ", StringComparison.Ordinal)) != true;
+    private bool IsThere(Place place) => job.Method?.Never(place) != true;
 
     /// <summary>Of what may be absent, unless the method always has it.</summary>
     private StartLine OrNone(StartLine line, PartKind kind) => kind.MayBeAbsent && job.Method?.Has.Contains(kind.Name) != true ? line.OrNone() : line;

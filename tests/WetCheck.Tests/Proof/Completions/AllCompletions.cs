@@ -6,7 +6,7 @@ namespace WetCheck.Tests.Proof;
 
 /// <summary>
 /// Brute force: small jobs completed in all ways. Nothing that the engine says before is contradicted by a completion, and what all
-/// completions agree on the engine says, but for a few: it doesn't work out which methods are barred by the parts that are there.
+/// completions agree on the engine says.
 /// </summary>
 public sealed class AllCompletions(ITestOutputHelper output)
 {
@@ -29,7 +29,7 @@ public sealed class AllCompletions(ITestOutputHelper output)
         }
 
         all.Where(one => one.IsContradicted).Should().BeEmpty();
-        (100.0 * (decided.Count - silent.Count) / decided.Count).Should().BeGreaterThanOrEqualTo(93);
+        (100.0 * (decided.Count - silent.Count) / decided.Count).Should().BeGreaterThanOrEqualTo(95);
     }
 
     private IEnumerable<Agreement> Agreements(SmallJob small)

@@ -58,9 +58,9 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
         return kind.Many switch
         {
             Many.One => [(null, there)],
-            Many.PerPlace => kind.Places.Select(place => ((Place?)place, there && (IsSure(kind, method) || dice.Chance(0.7)))),
+            Many.PerPlace => kind.Places.Select(place => ((Place?)place, there && !method.Never(place) && (IsSure(kind, method) || dice.Chance(0.7)))),
             _ => Enumerable.Range(0, there ? Members(kind) : 0)
-                .Select(_ => (kind.Places.Count > 0 ? dice.Pick(kind.Places) : null, true)),
+                .Select(_ => (kind.Places.Count > 0 ? dice.Pick([.. kind.Places.Where(place => !method.Never(place))]) : null, true)),
         };
     }
 
