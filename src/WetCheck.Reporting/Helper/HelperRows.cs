@@ -50,7 +50,7 @@ internal static class HelperRows
 
     /// <summary>A long question about a choice is asked by its answers.</summary>
     private static string Which(ReadingKind reading, Phrases phrases) =>
-        phrases.Say("helper.which", ("choices", phrases.List([.. reading.Choices.Select(choice => phrases.Of(choice.Say))], "say.or")));
+        Short(phrases.Say("helper.which", ("choices", phrases.List([.. reading.Choices.Select(choice => phrases.Of(choice.Say))], "say.or"))));
 
     /// <summary>In both languages, or in neither: a row is one row.</summary>
     private static bool Fits(Words ask) => ShortSentences.Whole(ask.En) && ShortSentences.Whole(ask.Es ?? ask.En);
