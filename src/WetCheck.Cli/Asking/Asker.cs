@@ -148,7 +148,7 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
     private bool KeepOne(Question question, string read)
     {
         var now = terminal.Clock.GetLocalNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fffzzz", CultureInfo.InvariantCulture);
-        var answer = new LoggedAnswer(new At("answer", 1, 1), now, question.Line.Path, VisibleText.Line(read), by is null ? null : VisibleText.Line(by), null, question.Replaces);
+        var answer = new LoggedAnswer(new At("answer", 1, 1), now, question.Line.Path, read, by, null, question.Replaces);
         var isWritten = false;
         try
         {
