@@ -3,7 +3,6 @@ using System.CommandLine.Help;
 using WetCheck.Cli.Commands;
 using WetCheck.Cli.Help;
 using WetCheck.Cli.Text;
-using WetCheck.Model;
 
 namespace WetCheck.Cli;
 
@@ -24,8 +23,7 @@ internal static class CommandLine
         }
         catch (Halt halt)
         {
-            // Names of files may hold anything.
-            terminal.Err.WriteLine(VisibleText.Of(halt.Message));
+            terminal.Err.WriteLine(halt.Message);
             return halt.Code;
         }
     }

@@ -1,4 +1,5 @@
 using System.Text;
+using WetCheck.Model;
 
 namespace WetCheck.Cli;
 
@@ -17,5 +18,6 @@ internal sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, T
         return new Terminal(Console.Out, Console.Error, Directory.GetCurrentDirectory(), TimeProvider.System) { In = Console.In, IsHand = !Console.IsInputRedirected };
     }
 
-    public string FullPath(string path) => Path.GetFullPath(path, Folder);
+    /// <summary>No file has a null in its name: such a one is not there, like others.</summary>
+    public string FullPath(string path) => System.IO.Path.GetFullPath(path.Replace('\0', VisibleText.Mark), Folder);
 }

@@ -96,5 +96,5 @@ public sealed class FirstJob(string name, Vocabulary vocabulary)
 
     private (Job? Job, IReadOnlyList<Problem> Problems) Read(IReadOnlyList<string> lines) => JobReader.Read("", string.Join('\n', lines) + "\n", vocabulary);
 
-    private static string OneLine(string text) => string.Concat(text.Select(c => char.IsControl(c) || c is '\u2028' or '\u2029' ? ' ' : c)).Trim();
+    private static string OneLine(string text) => VisibleText.Line(text).Trim();
 }

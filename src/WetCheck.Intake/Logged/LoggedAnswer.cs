@@ -37,8 +37,11 @@ public sealed record LoggedAnswer(
             json.WriteEndObject();
         }
 
-        return Encoding.UTF8.GetString(bytes.ToArray());
+        return string.Concat(Encoding.UTF8.GetString(bytes.ToArray()).Select(Escaped));
     }
+
+    /// <summary>What can't be seen is kept by its number. So is the sign for bytes that are no text, which in a line as it stands tells that it was torn.</summary>
+    private static string Escaped(char c) => VisibleText.IsUnseen(c) || c == VisibleText.Mark ? $"\\u{(int)c:x4}" : c.ToString();
 
     private static void Given(Utf8JsonWriter json, string key, string? text)
     {

@@ -52,7 +52,7 @@ internal static class Limit
 
         var bound = OnTape.Bound(test) is { } value ? show.Limit(value, OnTape.UnitOf(test, telling), compare.By) : phrases["value.nothing"];
         return compare.To is Operand.Of { Path: var path }
-            ? phrases.Say("limit.as", ("limit", bound), ("reading", Naming.Reading(path.Reading)))
+            ? phrases.Say("limit.as", ("limit", bound), ("reading", phrases.Find("limit.as-" + path.Reading.Name.Replace(' ', '-')) ?? Naming.Reading(path.Reading)))
             : bound;
     }
 

@@ -13,8 +13,9 @@ internal sealed record OwnerLine(string Number, string See, string Good)
 /// <summary>What to ask to see before one cover.</summary>
 internal sealed record OwnerSection(string Title, IReadOnlyList<OwnerLine> Lines, string More)
 {
-    public static OwnerSection Of(SeeGroup group, Phrases phrases, FirstUse first) => new(
-        first.In(group.Cover.Length == 0 ? phrases["owner.see-now"] : Sentence.Capital(group.Cover)),
+    /// <param name="isOrdered">The method is known, so that what has no cover can be seen at any time.</param>
+    public static OwnerSection Of(SeeGroup group, bool isOrdered, Phrases phrases, FirstUse first) => new(
+        first.In(group.Cover.Length == 0 ? phrases[isOrdered ? "owner.see-now" : "owner.see-any"] : Sentence.Capital(group.Cover)),
         [.. group.Lines.Select(line => OwnerLine.Of(line, "", phrases, first))],
         group.More == 0 ? "" : phrases.Count("say.more", group.More));
 }

@@ -16,12 +16,13 @@ internal static class OwnerMessage
         var items = list.Groups.SelectMany(group => group.Items).ToList();
         IReadOnlyList<string> lines = items.Count > 0
             ? [.. items.Select(item => Line(item, telling))]
-            : [.. walk.Looks.Select(look => Cut(SeeLine(look, telling), Message.Entry))];
-        var left = lines.Count - LinesAtMost;
+            : [.. walk.Looks.Take(Listing.LooksShown).Select(look => Cut(SeeLine(look, telling), Message.Entry)).Distinct()];
+        var left = items.Count > 0 ? items.Count - LinesAtMost : walk.Looks.Count - Listing.LooksShown;
         return PageModel.Object(
             ("verdict", VerdictLine(telling, page.IsUnread)),
             ("items", PageModel.Array(lines.Take(LinesAtMost))),
             ("more", left > 0 ? Sentence.Closed(list.Phrases.Count("say.more", left)) : ""),
+            ("open", PageModel.Array(Message.Open(list, withLooks: items.Count > 0))),
             ("counts", Opening.Counts(telling)),
             ("say", items.Count > 0 ? list.Phrases["owner.message-say"] : ""),
             ("unread", PageModel.Array(list.Unread)),

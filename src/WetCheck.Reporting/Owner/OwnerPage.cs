@@ -53,12 +53,14 @@ internal sealed record OwnerPage(
             OwnerHold.Of(telling, first),
             [.. StopLines.Of(list).Select(first.In)],
             toFix.Count == 0 ? [] : [phrases.Say("owner.hold-on", ("number", toFix[0].Number)), phrases["owner.wait"]],
-            [.. shown.Select(look => OwnerLine.Of(SeeLine.Of(look, telling), Looks.Of(look, telling).Title, phrases, first))],
+            [.. shown.Select(look => (Line: SeeLine.Of(look, telling), Looks.Of(look, telling).Title))
+                .Distinct()
+                .Select(one => OwnerLine.Of(one.Line, one.Title, phrases, first))],
             !unread && walk.Looks.Count > shown.Count ? phrases.Count("say.more", walk.Looks.Count - shown.Count) : "",
             Explained(list.Hidden, first),
             Explained(list.Cautions, first),
             Explained(list.Notes, first),
-            [.. AskToSee.Of(telling, unread ? walk.Looks : []).Select(group => OwnerSection.Of(group, phrases, first))]);
+            [.. AskToSee.Of(telling, unread ? walk.Looks : []).Select(group => OwnerSection.Of(group, walk.Job.Method is not null, phrases, first))]);
     }
 
     private static IReadOnlyList<Line> Explained(IReadOnlyList<Line> lines, FirstUse first) =>

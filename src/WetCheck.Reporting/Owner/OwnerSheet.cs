@@ -16,7 +16,9 @@ internal static class OwnerSheet
         + $"\n---\n\n**{Escape.Markdown(list.Phrases["owner.give"])}**\n\n"
         + PunchPage.PunchMarkdown(walk.Book, list);
 
-    public static string Message(Walk walk, Listing list) => Sheet.Fill(walk.Book, "owner.txt", OwnerMessage.Model(walk, list));
+    /// <summary>A message has only the letters that every phone sends as one.</summary>
+    public static string Message(Walk walk, Listing list) =>
+        Sheet.Fill(walk.Book, "owner.txt", OwnerMessage.Model(walk, list)).Replace('\u00ab', '"').Replace('\u00bb', '"');
 
     private static FilledSheet Given(FilledSheet punch, Listing list) =>
         punch with { Html = $"<p class=\"give\">{HtmlPage.Text(list.Phrases["owner.give"])}</p>\n{punch.Html}" };

@@ -14,7 +14,9 @@ internal static class StopLines
 
         foreach (var cover in open.Where(item => item.Mark == Mark.Correction && Trade(item, phrases) is null).GroupBy(item => item.Before.TrimEnd('.')))
         {
-            yield return phrases.Say("owner.cover-if", ("before", cover.Key), ("numbers", Either(cover, phrases)));
+            yield return cover.Key == phrases["before.hidden"].TrimEnd('.')
+                ? phrases.Say("owner.hidden-if", ("numbers", Either(cover, phrases)))
+                : phrases.Say("owner.cover-if", ("before", cover.Key), ("numbers", Either(cover, phrases)));
         }
 
         foreach (var trade in open.Where(item => item.Mark == Mark.Correction && Trade(item, phrases) is not null).GroupBy(item => Trade(item, phrases)!))

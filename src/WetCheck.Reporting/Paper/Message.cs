@@ -22,7 +22,7 @@ internal static class Message
             ("items", PageModel.Array(items.Take(EntriesAtMost).Select(item => Line(item, list.Phrases)))),
             ("more", left > 0 ? Sentence.Closed(list.Phrases.Count("say.more", left)) : ""),
             ("doubts", PageModel.Array(Doubts(items.Take(EntriesAtMost), list.Phrases))),
-            ("open", PageModel.Array(Open(list))),
+            ("open", PageModel.Array(Open(list, withLooks: true))),
             ("counts", list.Counts),
             ("unread", PageModel.Array(list.Unread)),
             ("cautions", PageModel.Array(list.Cautions.Select(line => $"{line.Number} {line.Text}"))),
@@ -55,9 +55,9 @@ internal static class Message
     }
 
     /// <summary>What is to be looked at, and what nobody can see any more, by its numbers.</summary>
-    private static IEnumerable<string> Open(Listing list)
+    public static IEnumerable<string> Open(Listing list, bool withLooks)
     {
-        var looks = list.Looks.Take(Listing.LooksShown).Select(look => look.Number).ToList();
+        var looks = list.Looks.Take(withLooks ? Listing.LooksShown : 0).Select(look => look.Number).ToList();
         var left = list.Looks.Count - looks.Count;
         var hidden = list.Hidden.Select(line => line.Number).ToList();
         return new[] { ("message.to-check", looks, left > 0 ? " " + list.Phrases.Count("say.more", left) : ""), ("message.hidden", hidden, "") }

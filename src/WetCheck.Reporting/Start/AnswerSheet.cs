@@ -33,7 +33,7 @@ public static class AnswerSheet
 
     private static IEnumerable<ScriptObject> Rows(Job job, RuleBook book, Phrases phrases) =>
     [
-        .. StartHeader.Lines(job, book.Vocabulary, phrases).Select(line => Row(line.Name, "", line, phrases)),
+        .. StartHeader.Lines(job, book.Vocabulary, phrases).Select(line => Row(line.Name, "", line.Name == "job" ? line with { Answer = job.Name } : line, phrases)),
         .. StartFile.Sections(job, book, phrases.Language).SelectMany(section => section.Lines
             .Select(line => Row(line.Name, $"{section.Name}.{line.Name}", line, phrases))
             .Prepend(Row(section.Name, section.Lines.Count == 0 ? section.Name : "", section.Head, phrases, heads: section.Lines.Count > 0))),
@@ -48,5 +48,5 @@ public static class AnswerSheet
         ("said", Escape.Html(line.Said)),
         ("ask", HtmlPage.Text(line.Ask)),
         ("examples", HtmlPage.Text(StartLine.Shown(line.Words, phrases))),
-        ("answer", HtmlPage.Text(name == "job" ? line.Answer.Trim('"') : line.Answer)));
+        ("answer", HtmlPage.Text(line.Answer)));
 }

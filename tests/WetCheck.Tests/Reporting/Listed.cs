@@ -16,6 +16,8 @@ internal static partial class Listed
         ("group.read-again", "read-again"),
         ("group.look-next", "look"), ("group.look-next-before", "look"), ("group.then", "look"), ("helper.look", "look"),
         ("group.hidden", "hidden"), ("group.to-check", "to-check"), ("group.ok", "ok"), ("group.later", "later"), ("group.not-here", "not-here"),
+        ("owner.group-stop", "correction"), ("owner.group-before-cover", "correction"), ("owner.group-before-sign-off", "correction"), ("owner.group-touch-up", "correction"),
+        ("owner.nobody", "look"), ("owner.ask-to-see", "look"), ("owner.later", ""), ("owner.say-stop", ""),
         ("helper.today-none", ""), ("group.to-hold", ""), ("group.take-care", ""), ("group.notes", ""),
     ];
 
@@ -59,6 +61,26 @@ internal static partial class Listed
         return found;
     }
 
+    /// <summary>The owner's message: looks each on a line of their own where there is nothing to fix; it ends where the cautions or the codes begin.</summary>
+    public static HashSet<(string Number, string Result)> InOwnersMessage(string message, Listing list)
+    {
+        string[] ends = [list.Phrases["owner.message-say"], .. list.Cautions.Select(line => line.Number + " "), .. list.Heading.Codes.Select(Sentence.Capital), list.Heading.Book];
+        var lines = message.Split('\n').TakeWhile(line => !ends.Any(end => line.StartsWith(end, StringComparison.Ordinal))).ToList();
+        var see = Before(list.Phrases["owner.message-see"]);
+        return
+        [
+            .. InMessage(string.Join('\n', lines.Where(line => !line.StartsWith(see, StringComparison.Ordinal))), list),
+            .. lines.Where(line => line.StartsWith(see, StringComparison.Ordinal)).Select(line => (AnyNumber().Match(line).Value, "look")),
+        ];
+    }
+
+    /// <summary>The page that the owner keeps: entries, and lines under a heading.</summary>
+    public static HashSet<(string Number, string Result)> InKept(string page, Phrases phrases)
+    {
+        var kept = page.Split($"<main lang=\"{phrases.Language}\">")[1];
+        return InText(string.Join('\n', HeadingOrNumber().Matches(kept).Select(match => System.Net.WebUtility.HtmlDecode(match.Groups["text"].Value))), phrases);
+    }
+
     /// <summary>A page: each article has a number and a mark.</summary>
     public static HashSet<(string Number, string Result)> InHtml(string page)
     {
@@ -99,6 +121,9 @@ internal static partial class Listed
 
     [GeneratedRegex(@"\b(\d{3}(?:-[A-Z]+)?)\b")]
     private static partial Regex AnyNumber();
+
+    [GeneratedRegex("(?:<h2>|<span class=\"number\">|<p class=\"line\"><b>)(?<text>[^<]+)<")]
+    private static partial Regex HeadingOrNumber();
 
     [GeneratedRegex("<article.*?</article>", RegexOptions.Singleline)]
     private static partial Regex Article();

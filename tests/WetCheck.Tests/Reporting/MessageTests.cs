@@ -10,6 +10,7 @@ public sealed partial class MessageTests
     [Theory]
     [InlineData(Reader.Setter)]
     [InlineData(Reader.Helper)]
+    [InlineData(Reader.Owner)]
     public void It_fits(Reader reader)
     {
         foreach (var (name, walk) in Walks.All)
@@ -18,7 +19,7 @@ public sealed partial class MessageTests
             {
                 var lines = Lines(walk, language, reader);
                 lines[0].Length.Should().BeLessThanOrEqualTo(160, name);
-                Entries(lines, walk, language).Where(line => line.Length > 100).Should().BeEmpty(name);
+                Entries(lines, walk, language, reader).Where(line => line.Length > 100).Should().BeEmpty(name);
                 string.Concat(lines).Where(character => character > '~' && (language == "en" || !"áéíóúüñÁÉÍÓÚÑ¿¡º".Contains(character, StringComparison.Ordinal))).Should().BeEmpty($"{name} {language}");
             }
         }
@@ -31,6 +32,7 @@ public sealed partial class MessageTests
     [Theory]
     [InlineData(Reader.Setter)]
     [InlineData(Reader.Helper)]
+    [InlineData(Reader.Owner)]
     public void From_none_to_two_hundred_findings_it_fits(Reader reader)
     {
         for (var count = 0; count <= 200; count++)
@@ -40,7 +42,7 @@ public sealed partial class MessageTests
             {
                 var lines = Lines(many, language, reader);
                 lines[0].Length.Should().BeLessThanOrEqualTo(160);
-                Entries(lines, many, language).Where(line => line.Length > 100).Should().BeEmpty();
+                Entries(lines, many, language, reader).Where(line => line.Length > 100).Should().BeEmpty();
                 var said = lines.Count(line => NumberFirst().IsMatch(line));
                 said.Should().Be(Math.Min(count, 20));
                 var phrases = new Phrases(TheBook.Book, language);
@@ -97,10 +99,17 @@ public sealed partial class MessageTests
 
     private static string[] Lines(Walk walk, string language = "en", Reader reader = Reader.Setter) => PunchPage.Message(walk, language, Walks.When, reader).TrimEnd('\n').Split('\n');
 
-    /// <summary>All between the first line and the counts.</summary>
-    private static IEnumerable<string> Entries(string[] lines, Walk walk, string language)
+    /// <summary>All between the first line and the counts, which an owner reads first.</summary>
+    private static IEnumerable<string> Entries(string[] lines, Walk walk, string language, Reader reader)
     {
-        var counts = Listing.Of(walk, language, "").Counts;
+        var list = Listing.Of(walk, language, "");
+        var counts = list.Counts;
+        if (reader == Reader.Owner)
+        {
+            string[] ends = [list.Phrases["owner.message-say"], .. list.Cautions.Select(line => line.Number + " "), .. list.Heading.Codes.Select(Sentence.Capital)];
+            return lines.Skip(2).TakeWhile(line => !ends.Any(end => line.StartsWith(end, StringComparison.Ordinal)));
+        }
+
         return lines.Skip(1).TakeWhile(line => !line.StartsWith(counts, StringComparison.Ordinal));
     }
 

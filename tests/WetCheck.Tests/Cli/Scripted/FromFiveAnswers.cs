@@ -13,6 +13,8 @@ public sealed partial class FromFiveAnswers(ITestOutputHelper output)
     [InlineData("liner under mortar", "millimetres", "tests/jobs/wattle.job.yaml")]
     [InlineData("bonded membrane with curb", "millimetres", "tests/jobs/acacia.job.yaml")]
     [InlineData("curbless bonded", "millimetres", "docs/examples/banksia.job.yaml")]
+    [InlineData("formed tray", "inches", "tests/jobs/hickory.job.yaml")]
+    [InlineData("tub surround", "millimetres", "tests/jobs/quandong.job.yaml")]
     public void Through_every_stop_to_nothing_owed(string method, string units, string sound)
     {
         var five = Repository.Read("docs/examples/five-answers.job.yaml").Replace("liner under mortar", method, StringComparison.Ordinal).Replace("inches", units, StringComparison.Ordinal);

@@ -63,6 +63,21 @@ public sealed partial class HelperInBrowser(Browser browser) : IClassFixture<Bro
         await page.CloseAsync();
     }
 
+    /// <summary>Whatever stands above them, and however many they are: a sheet holds five things of one's own work.</summary>
+    [Fact]
+    public async Task A_sheet_holds_at_most_five_things_to_do()
+    {
+        var many = HelperTests.Many(Walks.Example("juniper"), 17);
+        foreach (var (paper, height) in new[] { ("Letter", LetterHeight), ("A4", A4Height) })
+        {
+            var (page, _) = await browser.Open(PunchPage.Html(many, "both", Walks.When, Reader.Helper), Width, height);
+            await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+            var printed = await Printed.Of(page, paper);
+            printed.Entries.Where(entry => many.Entries.Any(own => own.Number == entry.Number)).GroupBy(entry => entry.From).Max(sheet => sheet.Count()).Should().BeInRange(4, 5, paper);
+            await page.CloseAsync();
+        }
+    }
+
     [Fact]
     public void It_is_one_black_file_without_a_script()
     {
