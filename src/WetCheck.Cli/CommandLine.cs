@@ -38,6 +38,7 @@ internal static class CommandLine
             WhyCommand.Build(rules, terminal),
             LookCommand.Build(rules, terminal),
             PunchCommand.Build(rules, terminal),
+            PanCommand.Build(rules, terminal),
             RulesCommand.Build(rules, terminal),
             JobCommand.Build(rules, terminal),
         };

@@ -54,6 +54,7 @@ internal sealed class ReadFact(Tool? ratioTool)
             size.Floor is { } floor ? Spread.Exactly(floor) : null),
         ReadingValue.OfPoint point => new Known.Pair(
             Length(kind, reading, point.FromLeft, point.Unit, banded), Length(kind, reading, point.FromEntry, point.Unit, banded), Between.NotSaid),
+        ReadingValue.OfOutline outline => new Known.Corners(outline.Corners),
         _ => Known.Nothing.Instance,
     };
 

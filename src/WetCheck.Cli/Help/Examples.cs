@@ -42,6 +42,12 @@ internal static class Examples
             "wetcheck punch juniper --lang es             in Spanish, a draft",
             "wetcheck punch juniper --for owner           for the owner, in plain words",
         ],
+        ["pan"] =
+        [
+            "wetcheck pan juniper                         the falls of its floor",
+            "wetcheck pan juniper --if \"shower.drain at: 30, 14\"   as if it stood there",
+            "wetcheck pan juniper --format json",
+        ],
         ["rules"] = ["wetcheck rules", "wetcheck rules --format md"],
         ["prove"] = ["wetcheck rules prove", "wetcheck rules prove liner/turn-up", "wetcheck rules prove liner"],
         ["job"] = ["wetcheck job new larkspur", "wetcheck job sample"],

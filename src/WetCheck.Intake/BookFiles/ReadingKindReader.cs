@@ -45,7 +45,10 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
             fields.Words("gloss"),
             fields.Words("proof"),
             fields.Text("example") ?? "",
-            name.At);
+            name.At)
+        {
+            AskedBy = fields.Text("asked by"),
+        };
         var brief = fields.Words("brief");
         fields.Done();
         return brief.En.Length == 0 ? reading : reading with { Brief = brief };

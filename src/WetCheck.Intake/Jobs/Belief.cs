@@ -19,6 +19,7 @@ internal static class Belief
             ReadingValue.OfAmount amount when amount.Datum is null => Outside(amount.Amount, least, most) is { } value ? (value, amount.Unit) : ((Rational, Unit)?)null,
             ReadingValue.OfSize size => First([size.Width, size.Depth], size.Unit, least, most),
             ReadingValue.OfPoint point => First([point.FromLeft, point.FromEntry], point.Unit, least, most),
+            ReadingValue.OfOutline outline => First([.. outline.Corners.All.SelectMany(corner => new[] { corner.FromLeft, corner.FromEntry })], outline.Unit, least, most),
             _ => null,
         };
         return found is var (doubted, unit) ? Spoken(doubted, unit) : null;

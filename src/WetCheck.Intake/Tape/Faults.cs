@@ -8,7 +8,7 @@ internal static class Faults
 {
     private const int LongestQuote = 24;
 
-    public static Fault TooLong(int most) => new("too-long", 0, $"More than {most} characters. Write one value, like 42-1/2.");
+    public static Fault TooLong(int most, string like = "42-1/2") => new("too-long", 0, $"More than {most} characters. Write one value, like {like}.");
 
     public static Fault TooManyDigits(Token at) =>
         new("too-many-digits", at.Start, $"A number of more than {Notation.MostDigits} digits. Write it as the tape shows it, like 42-1/2.");
@@ -100,6 +100,21 @@ internal static class Faults
 
     public static Fault SizeOfNothing(Token at) => new("size-of-nothing", at.Start, "A size is above 0 both ways. Write it like 60 x 36.");
 
+    public static Fault NoCorner(string typed, int at) =>
+        new("outline-corner", at, $"\"{Cut(typed)}\" is no corner. Write each as from left, from entry: {Outlines.Example}. Fractions with a dash: 42-1/2.");
+
+    public static Fault NoFloor() => new("outline-of-nothing", 0, $"These corners enclose no floor. Write them one after the other: {Outlines.Example}.");
+
+    public static Fault WallsCross(string one, string other, int at) =>
+        new("outline-crosses", at, $"The wall {one} meets the wall {other}. Write the corners in the order in which one walks round.");
+
+    public static Fault CutTooLarge(int at) => new("outline-cut", at, "What is left out is not smaller than the floor. Write it like 60 x 60 less 24 x 24 at left-back.");
+
+    public static Fault WhichCorner(string typed, int at) =>
+        new("outline-where", at, $"\"{Cut(typed)}\": at which corner? Write left-back, \"right-back\", left jamb or right jamb after at.");
+
+    public static Fault FinishedFaces(int at) => new("outline-faces", at, "An outline goes along the finished faces. Write the finished size, or leave the line blank until it is known.");
+
     public static Fault NotOneNumber() => new("one-number", 0, "One exact number is asked here. Leave out over, under, strong and shy.");
 
     public static string WantedOf(Measure measure) => measure switch
@@ -136,7 +151,12 @@ internal static class Faults
 
     private static string Slice(TapeText tape, int from, int to)
     {
-        var shown = string.Concat(tape.Typed[from..to].Select(c => char.IsControl(c) || char.IsSurrogate(c) || Glyphs.IsUnseen(c) ? ' ' : c)).Trim();
+        return Cut(tape.Typed[from..to]);
+    }
+
+    private static string Cut(string typed)
+    {
+        var shown = string.Concat(typed.Select(c => char.IsControl(c) || char.IsSurrogate(c) || Glyphs.IsUnseen(c) ? ' ' : c)).Trim();
         return shown.Length <= LongestQuote ? shown : shown[..LongestQuote].TrimEnd() + "...";
     }
 }

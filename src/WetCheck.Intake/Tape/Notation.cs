@@ -54,6 +54,12 @@ public static class Notation
         return tape.Whole(Pairs.Point(tape), Pairs.WantedPoint);
     }
 
+    /// <summary>A floor by its corners, from the left and from the entry: <c>0,0 60,0 60,36 36,36 36,60 0,60</c>. Or a rectangle that lacks a
+    /// corner: <c>60 x 60 less 24 x 24 at right-back</c>, <c>38 x 38 clipped 18 x 18 at right-back</c>.</summary>
+    public static Taken<ReadingValue.OfOutline> ReadOutline(string text, Unit? lone) => text.Length > LongestText
+        ? Faults.TooLong(LongestText, Outlines.Example)
+        : Outlines.Read(text, lone);
+
     /// <summary>
     /// A quantity of a rule or vocabulary file, one exact number of any measure: <c>2 in</c>, <c>1/4 per ft</c>, <c>900 sq in</c>,
     /// <c>15 min</c>, <c>50 F</c>, <c>0.1 % fall</c>, <c>1:80</c>.

@@ -59,4 +59,7 @@ public abstract record Known
     /// <summary>Two lengths: a size or a point.</summary>
     /// <param name="Floor">Of a size: the area of a floor that is no rectangle.</param>
     public sealed record Pair(Spread First, Spread Second, Between Between, Spread? Floor = null) : Known;
+
+    /// <summary>A floor by its corners, as read.</summary>
+    public sealed record Corners(CornerPoints Points) : Known;
 }

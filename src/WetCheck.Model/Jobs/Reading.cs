@@ -35,6 +35,9 @@ public abstract record ReadingValue
     /// <summary>Inches from the left wall and from the entry.</summary>
     public sealed record OfPoint(Rational FromLeft, Rational FromEntry, Unit Unit) : ReadingValue;
 
+    /// <param name="Corners">Of the finished floor, one after the other.</param>
+    public sealed record OfOutline(CornerPoints Corners, Unit Unit) : ReadingValue;
+
     /// <summary>Looked, not there.</summary>
     public sealed record OfNone : ReadingValue;
 

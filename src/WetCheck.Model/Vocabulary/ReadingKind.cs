@@ -36,6 +36,9 @@ public sealed record ReadingKind(
     /// <summary>The question in a few words, where it shares a line with an answer.</summary>
     public Words Brief { get; init; } = Ask;
 
+    /// <summary>The command that asks for it where no rule does: <c>pan</c>; null: a rule asks.</summary>
+    public string? AskedBy { get; init; }
+
     public string? LayerOf(Place? place) => place is not null && LayerAt.TryGetValue(place.Name, out var layer) ? layer : Layer;
 }
 
@@ -61,6 +64,9 @@ public enum Form
 
     /// <summary>Two lengths: from the left, from the entry.</summary>
     Point,
+
+    /// <summary>Corners of a floor, each a length from the left and one from the entry.</summary>
+    Outline,
 
     /// <summary>Yes or no, filled by rules.</summary>
     Conclusion,

@@ -18,6 +18,8 @@ internal static class Found
         ReadingValue.OfSize size => Size(size, telling),
         ReadingValue.OfPoint point => telling.Phrases.Say(
             "value.point", ("left", telling.Show.Of(point.FromLeft, point.Unit)), ("entry", telling.Show.Of(point.FromEntry, point.Unit))),
+        ReadingValue.OfOutline outline => telling.Phrases.Say("value.outline", ("corners", string.Join("; ", outline.Corners.All.Select(corner =>
+            $"{telling.Show.Of(corner.FromLeft, outline.Unit)}, {telling.Show.Of(corner.FromEntry, outline.Unit)}")))),
         ReadingValue.OfNone => telling.Phrases["value.none"],
         _ => telling.Phrases["value.hidden"],
     };
@@ -69,6 +71,7 @@ internal static class Found
                 ReadingValue.OfFall fall => fall.Unit,
                 ReadingValue.OfSize size => size.Unit,
                 ReadingValue.OfPoint point => point.Unit,
+                ReadingValue.OfOutline outline => outline.Unit,
                 _ => null,
             })
             .FirstOrDefault(unit => unit?.Measure == measure) ?? telling.UnitOf(measure);

@@ -5,7 +5,7 @@ namespace WetCheck.Tests.Cli;
 
 public sealed class HelpTests
 {
-    public static TheoryData<string> Commands => ["", "walk", "why", "look", "punch", "rules", "rules prove", "job", "job new", "job sample", "job schema"];
+    public static TheoryData<string> Commands => ["", "walk", "why", "look", "punch", "pan", "rules", "rules prove", "job", "job new", "job sample", "job schema"];
 
     public static TheoryData<string> Lines => [.. Examples.ByCommand.Values.SelectMany(lines => lines)];
 

@@ -26,6 +26,7 @@ internal static class JobPage
         ReadingValue.OfFall fall => $"{fall.Rise} over {fall.Run} {(fall.ByRatio ? "by ratio" : "")}",
         ReadingValue.OfSize size => $"{size.Width} x {size.Depth} {size.Between} {size.Floor}",
         ReadingValue.OfPoint point => $"{point.FromLeft}, {point.FromEntry}",
+        ReadingValue.OfOutline outline => string.Join(" ", outline.Corners.All.Select(corner => $"{corner.FromLeft},{corner.FromEntry}")),
         ReadingValue.OfNone => "none",
         _ => "hidden",
     };

@@ -29,6 +29,7 @@ internal sealed class ValueReader(Vocabulary vocabulary, Unit? lone, ProblemList
             Form.Height => new HeightReader(vocabulary, lone).Read(piece.Text, reading) is var taken ? Take(taken, piece) : null,
             Form.Fall => Take(FallReader.Read(piece.Text, lone), piece),
             Form.Size => Take(Notation.ReadSize(piece.Text, lone), piece),
+            Form.Outline => Take(Notation.ReadOutline(piece.Text, lone), piece),
             Form.Point => Take(Notation.ReadPoint(piece.Text, lone), piece),
             _ => Take(Notation.ReadAmount(piece.Text, reading.Measure ?? Measure.Count, lone), piece),
         };

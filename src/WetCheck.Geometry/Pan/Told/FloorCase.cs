@@ -1,0 +1,92 @@
+using WetCheck.Model;
+
+namespace WetCheck.Geometry;
+
+/// <summary>Holds one floor with a level rim against one limit, the drain taken one way.</summary>
+internal sealed class FloorCase(Outline outline, bool metric)
+{
+    private readonly SideNames _names = new(outline);
+
+    public IReadOnlyList<PanSide> Sides => [.. _names.Clockwise.Select(wall => new PanSide(_names.Of(wall), outline.Walls[wall].Length))];
+
+    /// <param name="place">Of the drain's middle; null: only where one may stand is told.</param>
+    public PanCase Of(PanLimits limits, DrainTaken taken, Grate grate, PlanPoint? place)
+    {
+        var fall = new FallLimits(limits.Least.Value.Approximate, limits.Most.Value.Approximate, limits.AlongFolds ? FallMeasure.Valley : FallMeasure.Square);
+        var told = PanCase.Of(limits, taken);
+        if (place is { } at && taken == DrainTaken.Channel && ChannelWall.Of(outline, at, grate) is { } wall)
+        {
+            return OnePlane(told with { Taken = DrainTaken.ChannelAtWall }, wall, fall);
+        }
+
+        var region = DrainRegion.Of(outline, grate, fall);
+        told = told with { Region = region is null ? [] : FewerPoints.Of(region.Edge) };
+        if (place is not { } drain)
+        {
+            return told;
+        }
+
+        var near = region?.Nearest(drain);
+        told = told with { Nearest = near is { } spot ? new Spot(spot.X, spot.Y) : null };
+        return !outline.IsSeenWholeFrom(drain) || outline.Walls.Any(one => Pan.Run(one, drain, grate) <= 1e-9)
+            ? told with { Feasible = Tri.No, Hidden = [.. Hidden(drain)], Ways = Ways(drain, grate, fall) }
+            : Level(told, new Pan(outline, drain, grate), fall);
+    }
+
+    private PanCase Level(PanCase told, Pan pan, FallLimits fall)
+    {
+        var window = pan.RimWindow(fall);
+        var (feasible, mark) = (pan.IsWithin(fall), Marks(window));
+        var height = mark ?? window.Least;
+        return told with
+        {
+            Feasible = feasible ? Tri.Yes : Tri.No,
+            Window = window,
+            Mark = mark,
+            Height = height,
+            Walls = [.. _names.Clockwise.Select(wall => new PanWall(_names.Of(wall), outline.Walls[wall].Length, pan.Runs[wall], height / pan.Runs[wall]))],
+            Folds = [.. _names.Clockwise.Where(corner => !outline.IsInsideOut(corner)).Select(corner =>
+                new PanFold(_names.OfCorner(corner), new Spot(outline.Corners[corner].X, outline.Corners[corner].Y), pan.Folds[corner], height / pan.Folds[corner]))],
+            Steepest = PanFacets.Of(pan, height).Where(facet => facet.Area > 1e-9).Max(facet => facet.Slope.Length),
+            Ways = feasible ? [] : Ways(pan.Drain, pan.Grate, fall),
+        };
+    }
+
+    /// <summary>A channel along a whole wall: any height within does, since near and far are one plane.</summary>
+    private PanCase OnePlane(PanCase told, (int Wall, double Depth) channel, FallLimits fall)
+    {
+        var window = (fall.Least * channel.Depth, fall.Most * channel.Depth);
+        var height = Marks(window) ?? window.Item1;
+        return told with
+        {
+            Feasible = Tri.Yes,
+            Window = window,
+            Mark = Marks(window),
+            Height = height,
+            Walls = [new PanWall(_names.Of(channel.Wall), outline.Walls[channel.Wall].Length, channel.Depth, height / channel.Depth)],
+            Steepest = height / channel.Depth,
+        };
+    }
+
+    /// <summary>The lowest mark of the tape in a window: a sixteenth of an inch, or a millimetre.</summary>
+    private double? Marks((double Least, double Most) window)
+    {
+        var mark = metric ? 1 / 25.4 : 1 / 16d;
+        var lowest = Math.Ceiling((window.Least / mark) - 1e-9) * mark;
+        return lowest <= window.Most * (1 + 1e-9) ? lowest : null;
+    }
+
+    private IReadOnlyList<PanWay> Ways(PlanPoint drain, Grate grate, FallLimits fall) => [.. WaysOut.Of(outline, drain, grate, fall).Select(way => WayFigures.Of(way, _names))];
+
+    /// <summary>A wall is hidden by the corner standing into the room at its end, or by the one nearest to it.</summary>
+    private IEnumerable<PanHidden> Hidden(PlanPoint drain)
+    {
+        var corners = Enumerable.Range(0, outline.Corners.Count).Where(outline.IsInsideOut).ToList();
+        foreach (var at in _names.Clockwise.Where(wall => outline.Walls[wall].Distance(drain) <= 1e-9 && corners.Count > 0))
+        {
+            var wall = outline.Walls[at];
+            var by = outline.Corners[corners.MinBy(corner => Math.Min((outline.Corners[corner] - wall.From).Length, (outline.Corners[corner] - wall.To).Length))];
+            yield return new PanHidden(_names.Of(at), new Spot(by.X, by.Y));
+        }
+    }
+}

@@ -1,0 +1,34 @@
+using WetCheck.Model;
+
+namespace WetCheck.Geometry;
+
+/// <summary>What is missing, with the line it stands on and an answer in the units of the job.</summary>
+internal static class MissingLine
+{
+    public const string Size = "shower.size";
+    public const string Outline = "shower.outline";
+    public const string DrainAt = "shower.drain at";
+    public const string Grate = "drain.grate";
+    public const string GrateShape = "drain.grate shape";
+    public const string ChannelLength = "drain.channel length";
+    public const string ChannelRuns = "drain.channel runs";
+    public const string Code = "plumbing code";
+
+    public static PanMissing Of(string key, string line, bool metric) => new(key, line, (line, metric) switch
+    {
+        (Size, false) => "60 x 36 finished",
+        (Size, true) => "1500 x 900 finished",
+        (Outline, false) => "60 x 60 less 24 x 24 at right-back",
+        (Outline, true) => "1500 x 1500 less 600 x 600 at right-back",
+        (DrainAt, false) => "30, 18",
+        (DrainAt, true) => "750, 450",
+        (Grate, false) => "4-1/4",
+        (Grate, true) => "110",
+        (GrateShape, _) => "square",
+        (ChannelLength, false) => "60",
+        (ChannelLength, true) => "900",
+        (ChannelRuns, _) => "side to side",
+        (_, false) => "IRC 2021",
+        _ => "NCC 2022",
+    });
+}

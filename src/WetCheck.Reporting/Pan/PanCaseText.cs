@@ -1,0 +1,94 @@
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>One measure with the drain taken one way: the strictest limit in full, laxer ones in a line each.</summary>
+internal static class PanCaseText
+{
+    private const string Indent = "  ";
+
+    public static IEnumerable<string> Of(IReadOnlyList<PanCase> cases, PanSays says)
+    {
+        var first = cases[0];
+        yield return says.Phrases.Say("pan.title", ("measure", says.Measure(first.Limits)), ("taken", says.Taken(first.Taken))).ToUpperInvariant();
+        for (var at = 0; at < cases.Count; at++)
+        {
+            var isLaxer = at > 0 && cases[at].Limits.Least.Value <= first.Limits.Least.Value && cases[at].Limits.Most.Value >= first.Limits.Most.Value;
+            foreach (var line in isLaxer ? [Verdict(cases[at], says)] : Whole(cases[at], says))
+            {
+                foreach (var wrapped in Column.Wrap(line.TrimStart(), line.StartsWith(' ') ? Indent + Indent : Indent))
+                {
+                    yield return wrapped;
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<string> Whole(PanCase one, PanSays says)
+    {
+        var phrases = says.Phrases;
+        yield return Verdict(one, says);
+        foreach (var hidden in one.Hidden)
+        {
+            yield return phrases.Say("pan.hides", ("side", says.Side(hidden.Side)), ("at", says.Place(hidden.By)));
+        }
+
+        if (one.Height is { } height)
+        {
+            yield return phrases.Say("pan.at-height", ("height", says.Length(height)));
+            foreach (var walls in one.Walls.GroupBy(wall => says.Fall(wall.Slope)))
+            {
+                yield return " " + phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? "pan.to-wall" : "pan.wall", ("side", says.Alike(walls.Select(wall => says.Side(wall.Side)))), ("fall", walls.Key));
+            }
+
+            foreach (var folds in one.Folds.GroupBy(fold => says.Fall(fold.Slope)))
+            {
+                yield return " " + (folds.Count() == one.Folds.Count
+                    ? phrases.Say("pan.all-folds", ("fall", folds.Key))
+                    : phrases.Say("pan.fold", ("corner", says.Alike(folds.Select(says.Corner))), ("fall", folds.Key)));
+            }
+        }
+
+        if (one is { Steepest: { } steepest, Folds.Count: > 0 })
+        {
+            yield return phrases.Say("pan.steepest", ("steepest", says.Fall(steepest)), ("flattest", says.Fall(one.Folds.Min(fold => fold.Slope))), ("corner", says.Corner(one.Folds.MinBy(fold => fold.Slope)!)));
+        }
+
+        if (one.Taken != DrainTaken.ChannelAtWall)
+        {
+            yield return Region(one, says);
+        }
+
+        foreach (var way in one.Ways.Select((way, at) => phrases.Say(at == 0 ? "pan.first-way" : "pan.next-way", ("way", says.Way(way)))))
+        {
+            yield return way;
+        }
+    }
+
+    private static string Verdict(PanCase one, PanSays says)
+    {
+        var (least, most) = one.Window ?? default;
+        var said = one switch
+        {
+            { Feasible: Tri.Unknown } => says.Phrases["pan.no-place-told"],
+            { Window: null } => says.Phrases["pan.not-seen"],
+            { Feasible: Tri.No } => says.Phrases.Say("pan.no-rim", ("least", says.Length(least)), ("most", says.Length(most))),
+            { Mark: { } mark } => says.Phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? "pan.rim-far" : "pan.rim", ("mark", says.Length(mark)), ("least", says.Length(least, Rounding.Up)), ("most", says.Length(most, Rounding.Down))),
+            _ => says.Phrases.Say("pan.no-mark", ("least", says.Length(least)), ("most", says.Length(most))),
+        };
+        return says.Phrases.Say("pan.verdict", ("limits", says.Limits(one.Limits)), ("verdict", said));
+    }
+
+    private static string Region(PanCase one, PanSays says)
+    {
+        if (one.Region.Count == 0)
+        {
+            return says.Phrases["pan.nowhere"];
+        }
+
+        var extent = says.Phrases.Say(one.Region.Count == 4 ? "pan.region" : "pan.region-round",
+            ("left", says.Length(one.Region.Min(at => at.X), Rounding.Up)), ("right", says.Length(one.Region.Max(at => at.X), Rounding.Down)),
+            ("front", says.Length(one.Region.Min(at => at.Y), Rounding.Up)), ("back", says.Length(one.Region.Max(at => at.Y), Rounding.Down)));
+        return one is { Feasible: Tri.No, Nearest: { } near } ? $"{extent} {says.Phrases.Say("pan.nearest", ("at", says.Place(near)))}" : extent;
+    }
+}

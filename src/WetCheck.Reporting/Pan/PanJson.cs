@@ -1,0 +1,99 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>The falls of a floor for other programs. Lengths in inches, falls in inches per foot. Schema: <c>docs/schemas/pan.schema.json</c>.</summary>
+public static class PanJson
+{
+    /// <summary>Changes when a key changes its meaning or goes.</summary>
+    public const string Format = "wetcheck pan 1";
+
+    private static readonly JsonWriterOptions s_readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <returns>One JSON object, ended by a line feed.</returns>
+    public static string Of(PanReport pan, Walk walk, string language, string when)
+    {
+        var says = new PanSays(new Phrases(walk.Book, language), walk.Book, walk.Job.Metric == true);
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, s_readable))
+        {
+            json.WriteStartObject();
+            json.WriteString("format", Format);
+            json.WriteString("language", language);
+            json.WriteString("when", when);
+            json.WriteString("job", walk.Job.Name);
+            json.WriteString("file", walk.Job.File);
+            json.WriteStartObject("rulebook");
+            json.WriteString("name", walk.Book.Name);
+            json.WriteString("date", walk.Book.Date);
+            json.WriteEndObject();
+            PanCaseJson.Ring(json, "outline", pan.Outline);
+            Sides(json, pan);
+            PanCaseJson.Place(json, "drain", pan.Drain);
+            Missing(json, pan, says);
+            Limits(json, pan, says);
+            PanCaseJson.Texts(json, "without_limits", pan.WithoutLimits);
+            json.WriteStartArray("cases");
+            foreach (var one in pan.Cases)
+            {
+                PanCaseJson.Write(json, one, says);
+            }
+
+            json.WriteEndArray();
+            json.WriteString("closing", says.Phrases["close.record"]);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+    }
+
+    private static void Sides(Utf8JsonWriter json, PanReport pan)
+    {
+        json.WriteStartArray("walls");
+        foreach (var side in pan.Sides)
+        {
+            json.WriteStartObject();
+            json.WriteString("side", side.Name);
+            PanCaseJson.Number(json, "length", side.Length);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Missing(Utf8JsonWriter json, PanReport pan, PanSays says)
+    {
+        json.WriteStartArray("missing");
+        foreach (var missing in pan.Missing)
+        {
+            json.WriteStartObject();
+            json.WriteString("kind", missing.Key);
+            json.WriteString("line", missing.Line);
+            json.WriteString("write", missing.Write);
+            json.WriteString("say", says.Missing(missing));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Limits(Utf8JsonWriter json, PanReport pan, PanSays says)
+    {
+        json.WriteStartArray("limits");
+        foreach (var limits in pan.Limits)
+        {
+            json.WriteStartObject();
+            PanCaseJson.Limits(json, limits);
+            json.WriteBoolean("disputed", limits.Disputed);
+            PanCaseJson.Texts(json, "codes", limits.Codes);
+            json.WriteString("say", says.Limits(limits));
+            PanCaseJson.Texts(json, "sources", says.Sources(limits));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}
