@@ -26,7 +26,10 @@ internal static class SplitFloor
 
         var far = cut.Parts.First(part => part != near);
         var (farWalls, nearWalls) = (Apart(far, cut), Apart(near, cut));
-        if (farWalls.Any(wall => wall.Distance(low) <= 1e-9))
+
+        // A wall that goes on in the line would have no plane to the low point.
+        var onLine = far.Walls.Where(wall => OnLine(cut, wall.From) && OnLine(cut, wall.To)).Sum(wall => wall.Length);
+        if (onLine > (cut.To - cut.From).Length + 1e-9 || farWalls.Any(wall => wall.Distance(low) <= 1e-9))
         {
             return null;
         }

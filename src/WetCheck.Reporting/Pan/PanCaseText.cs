@@ -36,7 +36,7 @@ internal static class PanCaseText
         if (one.Height is { } height)
         {
             yield return phrases.Say("pan.at-height", ("height", says.Length(height)));
-            foreach (var walls in one.Walls.GroupBy(wall => says.Fall(wall.Slope)))
+            foreach (var walls in one.Walls.GroupBy(wall => Steep(wall.Slope, one, says)))
             {
                 yield return " " + phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? "pan.to-wall" : "pan.wall", ("side", says.Alike(walls.Select(wall => says.Side(wall.Side)))), ("fall", walls.Key));
             }
@@ -51,7 +51,7 @@ internal static class PanCaseText
 
         if (one is { Steepest: { } steepest, Folds.Count: > 0 })
         {
-            yield return phrases.Say("pan.steepest", ("steepest", says.Fall(steepest)), ("flattest", says.Fall(one.Folds.Min(fold => fold.Slope))), ("corner", says.Corner(one.Folds.MinBy(fold => fold.Slope)!)));
+            yield return phrases.Say("pan.steepest", ("steepest", Steep(steepest, one, says)), ("flattest", says.Fall(one.Folds.Min(fold => fold.Slope))), ("corner", says.Corner(one.Folds.MinBy(fold => fold.Slope)!)));
         }
 
         if (one.Taken != DrainTaken.ChannelAtWall)
@@ -64,6 +64,10 @@ internal static class PanCaseText
             yield return way;
         }
     }
+
+    /// <summary>What is too steep is never shown as the limit; a hundred millionth is rounding of the machine.</summary>
+    private static string Steep(double slope, PanCase one, PanSays says) =>
+        one.Feasible == Tri.No ? says.Fall(slope - 1e-8, Rounding.Up) : says.Fall(slope);
 
     private static string Verdict(PanCase one, PanSays says)
     {
