@@ -67,8 +67,8 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
     private Dictionary<string, TrueValue> Values(PartKind kind, Place? place, IReadOnlyDictionary<string, Rational> levels)
     {
         var values = new Dictionary<string, TrueValue>(StringComparer.Ordinal);
-        // No rule reads an outline.
-        foreach (var reading in kind.Readings.Where(reading => !reading.Derived && reading.Is is not (Form.Conclusion or Form.Outline)))
+        // What only a command asks no rule reads.
+        foreach (var reading in kind.Readings.Where(reading => !reading.Derived && reading.AskedBy is null && reading.Is != Form.Conclusion))
         {
             values[reading.Name] = Value(kind, place, reading, levels);
         }
