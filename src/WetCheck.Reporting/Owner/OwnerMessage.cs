@@ -19,20 +19,16 @@ internal static class OwnerMessage
             : [.. walk.Looks.Take(Listing.LooksShown).Select(look => Cut(SeeLine(look, telling), Message.Entry)).Distinct()];
         var left = items.Count > 0 ? items.Count - LinesAtMost : walk.Looks.Count - Listing.LooksShown;
         return PageModel.Object(
+        [
             ("verdict", VerdictLine(telling, page.IsUnread)),
             ("items", PageModel.Array(lines.Take(LinesAtMost))),
             ("more", left > 0 ? Sentence.Closed(list.Phrases.Count("say.more", left)) : ""),
             ("open", PageModel.Array(Message.Open(list, withLooks: items.Count > 0))),
             ("counts", Opening.Counts(telling)),
             ("say", items.Count > 0 ? list.Phrases["owner.message-say"] : ""),
-            ("unread", PageModel.Array(list.Unread)),
-            ("cautions", PageModel.Array(list.Cautions.Select(line => $"{line.Number} {line.Text}"))),
-            ("codes", PageModel.Array(list.Heading.Codes.Select(Sentence.Capital))),
-            ("warnings", PageModel.Array(list.Heading.Warnings)),
-            ("book", list.Heading.Book),
-            ("made", list.Heading.When),
             ("person", list.Phrases["owner.person"]),
-            ("closing", list.Closing));
+            .. Message.End(list),
+        ]);
     }
 
     private static string VerdictLine(Telling telling, bool isUnread)

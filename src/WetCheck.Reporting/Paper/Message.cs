@@ -18,20 +18,28 @@ internal static class Message
         var items = list.Groups.SelectMany(group => group.Items).ToList();
         var left = items.Count - EntriesAtMost;
         return PageModel.Object(
+        [
             ("verdict", VerdictLine(list)),
             ("items", PageModel.Array(items.Take(EntriesAtMost).Select(item => Line(item, list.Phrases)))),
             ("more", left > 0 ? Sentence.Closed(list.Phrases.Count("say.more", left)) : ""),
             ("doubts", PageModel.Array(Doubts(items.Take(EntriesAtMost), list.Phrases))),
             ("open", PageModel.Array(Open(list, withLooks: true))),
             ("counts", list.Counts),
-            ("unread", PageModel.Array(list.Unread)),
-            ("cautions", PageModel.Array(list.Cautions.Select(line => $"{line.Number} {line.Text}"))),
-            ("codes", PageModel.Array(list.Heading.Codes.Select(Sentence.Capital))),
-            ("warnings", PageModel.Array(list.Heading.Warnings)),
-            ("book", list.Heading.Book),
-            ("made", list.Heading.When),
-            ("closing", list.Closing));
+            .. End(list),
+        ]);
     }
+
+    /// <summary>What stands below the entries of every message, whoever reads it.</summary>
+    public static IEnumerable<(string Name, object Value)> End(Listing list) =>
+    [
+        ("unread", PageModel.Array(list.Unread)),
+        ("cautions", PageModel.Array(list.Cautions.Select(line => $"{line.Number} {line.Text}"))),
+        ("codes", PageModel.Array(list.Heading.Codes.Select(Sentence.Capital))),
+        ("warnings", PageModel.Array(list.Heading.Warnings)),
+        ("book", list.Heading.Book),
+        ("made", list.Heading.When),
+        ("closing", list.Closing),
+    ];
 
     /// <summary>"Larkspur: NOT READY for the flood test. 2 Stop, 6 more, 2 on paper."</summary>
     private static string VerdictLine(Listing list)
