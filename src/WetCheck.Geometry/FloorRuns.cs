@@ -4,7 +4,7 @@ namespace WetCheck.Geometry;
 
 /// <summary>Where a point drain stands in a rectangle: runs square to the walls, distances to the corners. Inches, with bounds.</summary>
 /// <param name="Drain">From the left wall and from the entry.</param>
-/// <param name="Size">Only a finished size tells where the finished walls stand.</param>
+/// <param name="Size">Only a finished size tells where the finished walls stand, and only of a rectangle.</param>
 internal sealed record FloorRuns(Known Drain, Known Size)
 {
     private static readonly Spread AnyRun = Spread.Within(Interval.AtLeast(0));
@@ -21,7 +21,7 @@ internal sealed record FloorRuns(Known Drain, Known Size)
         {
             "left" => drain.First,
             "entry" => drain.Second,
-            _ when Size is not Known.Pair { Between: Between.Finished } => Spread.Everything,
+            _ when Size is not Known.Pair { Between: Between.Finished, Floor: null } => Spread.Everything,
             "right" => ((Known.Pair)Size).First - drain.First,
             _ => ((Known.Pair)Size).Second - drain.Second,
         };

@@ -118,9 +118,12 @@ internal sealed class Assembly
             said = Tri.Yes;
         }
 
-        var readings = notes is null ? JobPart.Nothing : notes.Readings.ToDictionary(pair => pair.Key, pair => InOrder(pair.Value, _top.File), StringComparer.Ordinal);
-        return new JobPart(part, said, notes?.At ?? where.GetValueOrDefault(PathOf(part)) ?? _top, readings);
+        var readings = notes is null ? JobPart.Nothing : InOrder(notes, _top.File);
+        return new JobPart(part, said, notes?.At ?? where.GetValueOrDefault(PathOf(part)) ?? _top, OutlinedSize.Counted(readings));
     }
+
+    internal static IReadOnlyDictionary<string, IReadOnlyList<Reading>> InOrder(PartNotes notes, string file) =>
+        notes.Readings.ToDictionary(pair => pair.Key, pair => InOrder(pair.Value, file), StringComparer.Ordinal);
 
     /// <summary>By date, those without one first; then those of the job file before those of the log, and by line.</summary>
     private static IReadOnlyList<Reading> InOrder(List<Reading> readings, string file) =>

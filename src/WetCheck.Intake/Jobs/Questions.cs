@@ -2,7 +2,7 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>Asks about what reads well and is hardly meant. The readings count as they stand.</summary>
+/// <summary>Asks about what reads well and is hardly meant. The readings count as they stand, but for a size that an outline makes too large.</summary>
 internal static class Questions
 {
     public static void Ask(Job job, Draft draft, ProblemList problems)
@@ -10,6 +10,7 @@ internal static class Questions
         NotBegun(job, problems);
         RuledOut(job, draft, problems);
         NoneWithReadings(job, draft, problems);
+        OutlinedSizes(job, draft, problems);
         foreach (var part in job.Parts)
         {
             foreach (var (name, readings) in part.Readings)
@@ -21,6 +22,17 @@ internal static class Questions
                         problems.Add(reading.At, Messages.HardToBelieve(doubted, reading.Typed));
                     }
                 }
+            }
+        }
+    }
+
+    private static void OutlinedSizes(Job job, Draft draft, ProblemList problems)
+    {
+        foreach (var notes in job.Parts.Select(part => draft.Find(part.Part.Kind, part.Part.Place)).OfType<PartNotes>())
+        {
+            foreach (var (size, floor) in OutlinedSize.Left(Assembly.InOrder(notes, job.File)))
+            {
+                problems.Add(size.At, Messages.SizeOfNoRectangle(size.Typed, floor));
             }
         }
     }

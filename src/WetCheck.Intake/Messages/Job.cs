@@ -9,6 +9,12 @@ internal static partial class Messages
 
     public static Message NoJob() => Message.Stops("no-job", "These are no lines of a job. Write one line as  name: answer");
 
+    public static Message SizeOfNoRectangle(string size, Rational floor)
+    {
+        var area = Math.Round(floor.Approximate, 1).ToString(System.Globalization.CultureInfo.InvariantCulture);
+        return Message.Blanks("size-of-no-rectangle", $"By its outline the floor is no rectangle, so \"{Short(size)}\" alone is too much. Write its area with it:  {Short(size)}, floor {area} sq in");
+    }
+
     public static Message ChangeForm(string typed) =>
         Message.Blanks("change-form", $"\"{Short(typed)}\" changes no line. Write it as  'curb.height: 5'");
 
