@@ -5,7 +5,7 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>The falls of a floor for other programs. Lengths in inches, falls in inches per foot. Schema: <c>docs/schemas/pan.schema.json</c>.</summary>
+/// <summary>The sheets of a floor for other programs. Lengths in inches, falls in inches per foot. Schema: <c>docs/schemas/pan.schema.json</c>.</summary>
 public static class PanJson
 {
     /// <summary>Changes when a key changes its meaning or goes.</summary>
@@ -14,8 +14,9 @@ public static class PanJson
     private static readonly JsonWriterOptions s_readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <returns>One JSON object, ended by a line feed.</returns>
-    public static string Of(PanReport pan, Walk walk, string language, string when)
+    public static string Of(FloorReport floor, Walk walk, string language, string when)
     {
+        var pan = floor.Falls;
         var says = new PanSays(new Phrases(walk.Book, language), walk.Book, walk.Job.Metric == true);
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer, s_readable))

@@ -1,0 +1,23 @@
+using WetCheck.Model;
+using WetCheck.Reporting;
+
+namespace WetCheck.Cli.Commands;
+
+/// <summary>One sheet of a floor: what it prints, and how it ends.</summary>
+/// <param name="Text">Of the floor, in a language, at a time.</param>
+internal sealed record PanSheet(string Name, Func<FloorReport, Walk, string, string, string> Text, Func<FloorReport, ExitCode> Code)
+{
+    /// <summary>The first is the one that is not asked for by name.</summary>
+    public static IReadOnlyList<PanSheet> All { get; } =
+    [
+        new("falls", (floor, walk, language, now) => PanText.Of(floor.Falls, walk, language, now), floor => Of(floor.Falls)),
+    ];
+
+    public static PanSheet Named(string? name) => All.FirstOrDefault(sheet => sheet.Name == name) ?? All[0];
+
+    /// <summary>To fix where nothing fits; unfinished where something is not known, or fits by one reading and not by another.</summary>
+    private static ExitCode Of(PanReport pan) =>
+        pan.Cases.Count > 0 && pan.Cases.All(one => one.Feasible == Tri.No) ? ExitCode.ToFix
+        : pan.Missing.Count > 0 || pan.Cases.Count == 0 || pan.Cases.Any(one => one.Feasible != Tri.Yes || one.Mark is null) ? ExitCode.Unfinished
+        : ExitCode.NothingOwed;
+}

@@ -1,0 +1,14 @@
+using WetCheck.Geometry;
+using WetCheck.Model;
+
+namespace WetCheck;
+
+/// <summary>From a job to the sheets of its floor: falls, held against the limits of the book, and what follows from them.</summary>
+public static class FloorSheets
+{
+    public static FloorReport Of(Job job, RuleBook book)
+    {
+        var known = Derive.From(job, book.Vocabulary);
+        return new FloorReport(PanFalls.Of(job, book, known));
+    }
+}
