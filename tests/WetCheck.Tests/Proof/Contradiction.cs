@@ -4,7 +4,8 @@ namespace WetCheck.Tests.Proof;
 
 /// <summary>
 /// Whether what a job says can all be true at once, as it was read: no fact whose readings differ, no number that two ways tell
-/// apart, and none that passes a limit by one way as read while by another no value within what the tools can tell does.
+/// apart, and none that passes a limit by one way as read while by another no value within what the tools can tell does; nor, where
+/// the limit chooses a version of a rule, the value as read.
 /// </summary>
 internal static class Contradiction
 {
@@ -15,15 +16,18 @@ internal static class Contradiction
         return facts.Any(fact => fact.Clash)
             || facts.Any(fact => Apart([.. Ways(fact).Select(way => way.Spread)]))
             || Pairs([.. levels.Owners.Keys]).Any(pair => Apart([.. levels.Between(pair.A, pair.B).Select(way => way.Given(onPaper: false))]))
-            || limits.Any(limit => states.Where(state => state.Part.Kind == limit.Kind).Any(state => Divided(Slacks(state, limit, levels, states), limit.IsStrict)));
+            || limits.Any(limit => states.Where(state => state.Part.Kind == limit.Kind).Any(state => Divided(Slacks(state, limit, levels, states), limit)));
     }
 
     private static bool Apart(IReadOnlyList<Spread> ways) =>
         ways.Any(way => way.Band.IsEmpty) || Pairs(ways).Any(pair => pair.A.Band.Intersect(pair.B.Band).IsEmpty);
 
-    /// <summary>Yes by one way as read, while by another no value within the tools' bands does.</summary>
-    private static bool Divided(IReadOnlyList<Spread> slacks, bool strict) => slacks.Any(slack => slack.AsRead.Lo is { } lo && (lo.Sign > 0 || (lo.Sign == 0 && !strict)))
-        && slacks.Any(slack => slack.Band.Hi is { } hi && (hi.Sign < 0 || (hi.Sign == 0 && (strict || !slack.AsRead.Contains(0)))));
+    /// <summary>Yes by one way as read, while by another it is No.</summary>
+    private static bool Divided(IReadOnlyList<Spread> slacks, Limit limit) =>
+        slacks.Any(slack => slack.AsRead.Lo is { } lo && (lo.Sign > 0 || (lo.Sign == 0 && !limit.IsStrict))) && slacks.Any(slack => IsNo(slack, limit));
+
+    private static bool IsNo(Spread slack, Limit limit) => (limit.Decides ? slack.AsRead : slack.Band).Hi is { } hi
+        && (hi.Sign < 0 || (hi.Sign == 0 && (limit.IsStrict || !slack.AsRead.Contains(0))));
 
     /// <summary>How far the reading is on the good side of its limit, by every way.</summary>
     private static List<Spread> Slacks(PartState state, Limit limit, Levels levels, IReadOnlyList<PartState> states)

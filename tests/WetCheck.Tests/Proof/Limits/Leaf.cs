@@ -3,16 +3,18 @@ using WetCheck.Model;
 namespace WetCheck.Tests.Proof;
 
 /// <summary>A condition without others in it, and the kind of part it is asked of.</summary>
-internal sealed record Leaf(Condition Condition, PartKind Of);
+/// <param name="Decides">It chooses a version; else it is what the rule looks at or requires.</param>
+internal sealed record Leaf(Condition Condition, PartKind Of, bool Decides = false);
 
 /// <summary>The leaves of conditions. What runs over related parts is asked of those parts.</summary>
 internal static class Leaves
 {
     public static IEnumerable<Leaf> Of(Rule rule, Vocabulary vocabulary) =>
-        new[] { rule.When, (rule.Body as RuleBody.Require)?.Holds }
-            .Concat(rule.Versions.SelectMany(version => new[] { version.When, version.Require }))
-            .OfType<Condition>()
-            .SelectMany(condition => Of(condition, rule.Part, vocabulary));
+        Of(rule, rule.Versions.Select(version => version.When), vocabulary).Select(leaf => leaf with { Decides = true })
+            .Concat(Of(rule, [rule.When, (rule.Body as RuleBody.Require)?.Holds, .. rule.Versions.Select(version => version.Require)], vocabulary));
+
+    private static IEnumerable<Leaf> Of(Rule rule, IEnumerable<Condition?> conditions, Vocabulary vocabulary) =>
+        conditions.OfType<Condition>().SelectMany(condition => Of(condition, rule.Part, vocabulary));
 
     public static IEnumerable<Leaf> Of(Condition condition, PartKind kind, Vocabulary vocabulary) => condition switch
     {
