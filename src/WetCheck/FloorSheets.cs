@@ -9,6 +9,7 @@ public static class FloorSheets
     public static FloorReport Of(Job job, RuleBook book)
     {
         var known = Derive.From(job, book.Vocabulary);
-        return new FloorReport(PanFalls.Of(job, book, known));
+        var falls = PanFalls.Of(job, book, known);
+        return new FloorReport(falls, FloorHeights.Of(job, book, known, falls));
     }
 }

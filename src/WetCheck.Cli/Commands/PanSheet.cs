@@ -11,6 +11,7 @@ internal sealed record PanSheet(string Name, Func<FloorReport, Walk, string, str
     public static IReadOnlyList<PanSheet> All { get; } =
     [
         new("falls", (floor, walk, language, now) => PanText.Of(floor.Falls, walk, language, now), floor => Of(floor.Falls)),
+        new("heights", HeightsText.Of, floor => floor.Heights.Missing.Count > 0 ? ExitCode.Unfinished : ExitCode.NothingOwed),
     ];
 
     public static PanSheet Named(string? name) => All.FirstOrDefault(sheet => sheet.Name == name) ?? All[0];

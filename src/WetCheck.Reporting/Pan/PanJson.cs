@@ -34,7 +34,7 @@ public static class PanJson
             PanCaseJson.Ring(json, "outline", pan.Outline);
             Sides(json, pan);
             PanCaseJson.Place(json, "drain", pan.Drain);
-            Missing(json, pan, says);
+            Missing(json, pan.Missing, says);
             Limits(json, pan, says);
             PanCaseJson.Texts(json, "without_limits", pan.WithoutLimits);
             json.WriteStartArray("cases");
@@ -44,6 +44,7 @@ public static class PanJson
             }
 
             json.WriteEndArray();
+            HeightsJson.Write(json, floor.Heights, says);
             json.WriteString("closing", says.Phrases["close.record"]);
             json.WriteEndObject();
         }
@@ -65,10 +66,10 @@ public static class PanJson
         json.WriteEndArray();
     }
 
-    private static void Missing(Utf8JsonWriter json, PanReport pan, PanSays says)
+    internal static void Missing(Utf8JsonWriter json, IReadOnlyList<PanMissing> all, PanSays says)
     {
         json.WriteStartArray("missing");
-        foreach (var missing in pan.Missing)
+        foreach (var missing in all)
         {
             json.WriteStartObject();
             json.WriteString("kind", missing.Key);

@@ -13,6 +13,11 @@ internal static class MissingLine
     public const string ChannelLength = "drain.channel length";
     public const string ChannelRuns = "drain.channel runs";
     public const string Code = "plumbing code";
+    public const string Rim = "floor.rim";
+    public const string DrainTop = "drain.top";
+    public const string Curb = "curb.height";
+    public const string Cap = "curb.cap adds";
+    public const string RoomFloor = "shower.room floor";
 
     public static PanMissing Of(string key, string line, bool metric) => new(key, line, (line, metric) switch
     {
@@ -28,6 +33,16 @@ internal static class MissingLine
         (ChannelLength, false) => "60",
         (ChannelLength, true) => "900",
         (ChannelRuns, _) => "side to side",
+        (Rim, false) => "plan 3/4",
+        (Rim, true) => "plan 19",
+        (DrainTop, false) => "plan 1-3/4",
+        (DrainTop, true) => "plan 45",
+        (Curb, false) => "4-1/2 above liner at drain",
+        (Curb, true) => "115 above liner at drain",
+        (Cap, false) => "plan 1",
+        (Cap, true) => "plan 25",
+        (RoomFloor, false) => "plan 1",
+        (RoomFloor, true) => "plan 25",
         (_, false) => "IRC 2021",
         _ => "NCC 2022",
     });
