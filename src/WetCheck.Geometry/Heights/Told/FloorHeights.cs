@@ -24,6 +24,11 @@ public static class FloorHeights
             yield return MissingLine.Of("no-rim", MissingLine.Rim, metric);
         }
 
+        if (told.IsToStuds && told.Number("wall", "adds") is null or { Is.IsUnknown: true })
+        {
+            yield return MissingLine.Of("no-wall-adds", MissingLine.WallAdds, metric);
+        }
+
         foreach (var (from, to, key, line) in Asked)
         {
             if (told.Between(from, to) is { } height && !height.Is.AsRead.IsPoint)

@@ -21,6 +21,8 @@ internal sealed class Standing(IReadOnlyList<PartState> known, PanReport falls)
 
     public HeightTold? Above(string datum) => Between(Zero, datum);
 
+    public bool IsToStuds => known.FirstOrDefault(part => part.Kind == "shower")?.Facts.GetValueOrDefault("size")?.OnPaper is Known.Pair { Between: Model.Between.ToStuds };
+
     public bool IsHere(string kind) => known.Any(part => part.Kind == kind && part.Exists != Tri.No);
 
     /// <summary>Of the finished floor at a wall, or at all: as read, else between the corners as read, else the mark to make.</summary>
@@ -101,7 +103,7 @@ internal sealed class Standing(IReadOnlyList<PartState> known, PanReport falls)
     public IEnumerable<HeightLine> Sizes() => s_sizes
         .Select(side => (side, Fact: known.FirstOrDefault(part => part.Kind == "shower")?.Facts.GetValueOrDefault(side)))
         .Where(one => one.Fact is not null)
-        .Select(one => new HeightLine(HeightGroup.Size, one.side, "", Told(one.Fact), null));
+        .Select(one => new HeightLine(HeightGroup.Size, one.side, "", Told(one.Fact!.Also ?? one.Fact), null));
 
     private static string[] Ends(string side) => side switch
     {

@@ -17,6 +17,7 @@ internal static class MissingLine
     public const string DrainTop = "drain.top";
     public const string Curb = "curb.height";
     public const string Cap = "curb.cap adds";
+    public const string WallAdds = "walls.adds";
     public const string RoomFloor = "shower.room floor";
 
     public static PanMissing Of(string key, string line, bool metric) => new(key, line, (line, metric) switch
@@ -41,6 +42,8 @@ internal static class MissingLine
         (Curb, true) => "115 above liner at drain",
         (Cap, false) => "plan 1",
         (Cap, true) => "plan 25",
+        (WallAdds, false) => "plan 7/8",
+        (WallAdds, true) => "plan 22",
         (RoomFloor, false) => "plan 1",
         (RoomFloor, true) => "plan 25",
         (_, false) => "IRC 2021",
