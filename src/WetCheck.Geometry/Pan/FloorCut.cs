@@ -31,6 +31,13 @@ public sealed record FloorCut(PlanPoint From, PlanPoint To, IReadOnlyList<Outlin
         }
     }
 
+    /// <summary>Half way between two drains; null where the line would meet more than two walls.</summary>
+    public static FloorCut? Between(Outline outline, PlanPoint first, PlanPoint second)
+    {
+        var hits = first == second ? [] : Hits(outline, (first + second) * 0.5, (second - first).Turned.Unit).ToList();
+        return hits.Count == 2 ? Of(outline, hits[0].At, hits[1].At) : null;
+    }
+
     private static FloorCut? Of(Outline outline, PlanPoint from, PlanPoint to)
     {
         var (left, right) = (Ring(outline, to, from), Ring(outline, from, to));

@@ -25,6 +25,9 @@ public sealed record PanCase(
     IReadOnlyList<PanHidden> Hidden,
     IReadOnlyList<PanWay> Ways)
 {
+    /// <summary>Of a floor with two drains: the drain of the part that is told.</summary>
+    public Spot? Part { get; init; }
+
     /// <summary>Nothing worked out yet.</summary>
     public static PanCase Of(PanLimits limits, DrainTaken taken) => new(limits, taken, Tri.Unknown, null, null, null, [], [], null, [], null, [], []);
 }

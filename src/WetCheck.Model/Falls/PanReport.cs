@@ -7,7 +7,7 @@ namespace WetCheck.Model;
 /// <param name="Missing">What has to be known before more can be told.</param>
 /// <param name="Limits">All that may be in force, the strictest of each measure first.</param>
 /// <param name="WithoutLimits">Families that may apply and of which the book has no fall.</param>
-/// <param name="Cases">One for each limit and each way to take the drain.</param>
+/// <param name="Cases">One for each limit and each way to take the drain, and for each drain.</param>
 public sealed record PanReport(
     IReadOnlyList<Spot> Outline,
     IReadOnlyList<PanSide> Sides,
@@ -15,7 +15,14 @@ public sealed record PanReport(
     IReadOnlyList<PanMissing> Missing,
     IReadOnlyList<PanLimits> Limits,
     IReadOnlyList<string> WithoutLimits,
-    IReadOnlyList<PanCase> Cases);
+    IReadOnlyList<PanCase> Cases)
+{
+    /// <summary>Of a floor with two drains: the other one.</summary>
+    public Spot? Second { get; init; }
+
+    /// <summary>Where its two parts meet.</summary>
+    public (Spot From, Spot To)? Ridge { get; init; }
+}
 
 /// <summary>A place of the plan: from the left wall and from the entry, inches.</summary>
 public sealed record Spot(double X, double Y);

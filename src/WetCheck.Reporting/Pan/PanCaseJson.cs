@@ -29,6 +29,7 @@ internal static class PanCaseJson
         Number(json, "flattest", one.Folds.Count == 0 ? null : one.Folds.Min(fold => fold.Slope) * 12);
         Ring(json, "region", one.Region);
         Place(json, "nearest", one.Nearest);
+        Place(json, "part", one.Part);
         json.WriteStartArray("hidden");
         foreach (var hidden in one.Hidden)
         {

@@ -10,7 +10,12 @@ internal static class PanCaseText
     public static IEnumerable<string> Of(IReadOnlyList<PanCase> cases, PanSays says)
     {
         var first = cases[0];
-        yield return says.Phrases.Say("pan.title", ("measure", says.Measure(first.Limits)), ("taken", says.Taken(first.Taken))).ToUpperInvariant();
+        var title = says.Phrases.Say("pan.title", ("measure", says.Measure(first.Limits)), ("taken", says.Taken(first.Taken))).ToUpperInvariant();
+        foreach (var line in Column.Wrap(first.Part is { } part ? says.Phrases.Say("pan.part", ("title", title), ("at", says.Place(part))) : title))
+        {
+            yield return line;
+        }
+
         for (var at = 0; at < cases.Count; at++)
         {
             var isLaxer = at > 0 && cases[at].Limits.Least.Value <= first.Limits.Least.Value && cases[at].Limits.Most.Value >= first.Limits.Most.Value;

@@ -34,6 +34,8 @@ public static class PanJson
             PanCaseJson.Ring(json, "outline", pan.Outline);
             Sides(json, pan);
             PanCaseJson.Place(json, "drain", pan.Drain);
+            PanCaseJson.Place(json, "second_drain", pan.Second);
+            PanCaseJson.Ring(json, "ridge", pan.Ridge is var (from, to) ? [from, to] : []);
             Missing(json, pan.Missing, says);
             Limits(json, pan, says);
             PanCaseJson.Texts(json, "without_limits", pan.WithoutLimits);

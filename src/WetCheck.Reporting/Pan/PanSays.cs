@@ -21,6 +21,11 @@ internal sealed record PanSays(Phrases Phrases, RuleBook Book, bool Metric)
             return Phrases.Of(known.Say);
         }
 
+        if (name == "ridge")
+        {
+            return Phrases["pan.ridge"];
+        }
+
         var dash = name.LastIndexOf('-');
         return dash > 0 ? $"{Side(name[..dash])} {name[(dash + 1)..]}" : name;
     }

@@ -16,7 +16,7 @@ public static class PanText
         lines.AddRange(Block("pan.floor", Floor(pan, says), says));
         lines.AddRange(Block("pan.missing", pan.Missing.Select(says.Missing), says));
         lines.AddRange(Block("pan.in-force", Limits(pan, says), says));
-        foreach (var alike in pan.Cases.GroupBy(one => (one.Limits.AlongFolds, one.Taken)))
+        foreach (var alike in pan.Cases.GroupBy(one => (one.Part, one.Limits.AlongFolds, one.Taken)))
         {
             lines.Add("");
             lines.AddRange(PanCaseText.Of([.. alike], says));
@@ -49,6 +49,11 @@ public static class PanText
         if (pan.Drain is { } drain)
         {
             yield return says.Phrases.Say("pan.drain", ("at", says.Place(drain)));
+        }
+
+        if (pan is { Second: { } second, Ridge: var (from, to) })
+        {
+            yield return says.Phrases.Say("pan.second", ("at", says.Place(second)), ("from", says.Place(from)), ("to", says.Place(to)));
         }
     }
 

@@ -3,9 +3,10 @@ using WetCheck.Model;
 namespace WetCheck.Geometry;
 
 /// <summary>Holds one floor with a level rim against one limit, the drain taken one way.</summary>
-internal sealed class FloorCase(Outline outline, bool metric)
+/// <param name="beyond">Another drain's part of the floor, past the last wall.</param>
+internal sealed class FloorCase(Outline outline, bool metric, OtherPart? beyond = null)
 {
-    private readonly SideNames _names = new(outline);
+    private readonly SideNames _names = new(outline, hasRidge: beyond is not null);
 
     public IReadOnlyList<PanSide> Sides => [.. _names.Clockwise.Select(wall => new PanSide(_names.Of(wall), outline.Walls[wall].Length))];
 
@@ -13,7 +14,7 @@ internal sealed class FloorCase(Outline outline, bool metric)
     public PanCase Of(PanLimits limits, DrainTaken taken, Grate grate, PlanPoint? place)
     {
         var fall = new FallLimits(limits.Least.Value.Approximate, limits.Most.Value.Approximate, limits.AlongFolds ? FallMeasure.Valley : FallMeasure.Square);
-        var told = PanCase.Of(limits, taken);
+        var told = PanCase.Of(limits, taken) with { Part = beyond is not null && place is { } own ? new Spot(own.X, own.Y) : null };
         if (place is { } at && taken == DrainTaken.Channel && ChannelWall.Of(outline, at, grate) is { } wall)
         {
             return OnePlane(told with { Taken = DrainTaken.ChannelAtWall }, wall, fall);
@@ -35,8 +36,8 @@ internal sealed class FloorCase(Outline outline, bool metric)
 
     private PanCase Level(PanCase told, Pan pan, FallLimits fall)
     {
-        var window = pan.RimWindow(fall);
-        var (feasible, mark) = (pan.IsWithin(fall), Marks(window));
+        var window = beyond?.Shared(pan.RimWindow(fall), pan.Grate, fall) ?? pan.RimWindow(fall);
+        var (feasible, mark) = (window.Least <= window.Most * (1 + 1e-12), Marks(window));
         var height = mark ?? window.Least;
         return told with
         {

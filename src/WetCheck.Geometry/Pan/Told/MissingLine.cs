@@ -8,6 +8,7 @@ internal static class MissingLine
     public const string Size = "shower.size";
     public const string Outline = "shower.outline";
     public const string DrainAt = "shower.drain at";
+    public const string SecondDrainAt = "shower.second drain at";
     public const string Grate = "drain.grate";
     public const string GrateShape = "drain.grate shape";
     public const string ChannelLength = "drain.channel length";
@@ -28,6 +29,8 @@ internal static class MissingLine
         (Outline, true) => "1500 x 1500 less 600 x 600 at right-back",
         (DrainAt, false) => "30, 18",
         (DrainAt, true) => "750, 450",
+        (SecondDrainAt, false) => "45, 15",
+        (SecondDrainAt, true) => "1125, 375",
         (Grate, false) => "4-1/4",
         (Grate, true) => "110",
         (GrateShape, _) => "square",

@@ -3,14 +3,21 @@ namespace WetCheck.Geometry;
 /// <summary>What the walls and corners of a floor are called: by the side that a wall stands on, seen from the entry.</summary>
 internal sealed class SideNames
 {
+    public const string Ridge = "ridge";
     private const double Slant = 1e-6;
     private readonly string[] _sides;
     private readonly Outline _outline;
 
-    public SideNames(Outline outline)
+    /// <param name="hasRidge">The last wall is none: there the floor meets that of another drain.</param>
+    public SideNames(Outline outline, bool hasRidge = false)
     {
         _outline = outline;
         _sides = [.. outline.Walls.Select(Side)];
+        if (hasRidge)
+        {
+            _sides[^1] = Ridge;
+        }
+
         foreach (var alike in Clockwise.GroupBy(wall => _sides[wall]).Where(group => group.Count() > 1).ToList())
         {
             foreach (var (wall, at) in alike.Select((wall, at) => (wall, at)))
