@@ -28,6 +28,9 @@ public sealed record PanCase(
     /// <summary>Of a floor with two drains: the drain of the part that is told.</summary>
     public Spot? Part { get; init; }
 
+    /// <summary>Of a channel shorter than its wall: the corners beside it.</summary>
+    public IReadOnlyList<PanEnd> Ends { get; init; } = [];
+
     /// <summary>Nothing worked out yet.</summary>
     public static PanCase Of(PanLimits limits, DrainTaken taken) => new(limits, taken, Tri.Unknown, null, null, null, [], [], null, [], null, [], []);
 }
@@ -41,6 +44,11 @@ public sealed record PanWall(string Side, double Length, double Run, double Slop
 
 /// <param name="Corner">A place of the vocabulary; empty where it has no name.</param>
 public sealed record PanFold(string Corner, Spot At, double Length, double Slope);
+
+/// <param name="Corner">A place of the vocabulary.</param>
+/// <param name="Far">From the channel's end.</param>
+/// <param name="Height">Over the channel, so that the floor beside it falls to it.</param>
+public sealed record PanEnd(string Corner, double Far, double Height);
 
 /// <param name="By">The corner that stands in the way.</param>
 public sealed record PanHidden(string Side, Spot By);

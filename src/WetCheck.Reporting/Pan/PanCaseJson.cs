@@ -30,6 +30,17 @@ internal static class PanCaseJson
         Ring(json, "region", one.Region);
         Place(json, "nearest", one.Nearest);
         Place(json, "part", one.Part);
+        json.WriteStartArray("ends");
+        foreach (var end in one.Ends)
+        {
+            json.WriteStartObject();
+            json.WriteString("corner", end.Corner);
+            Number(json, "far", end.Far);
+            Number(json, "height", end.Height);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteStartArray("hidden");
         foreach (var hidden in one.Hidden)
         {

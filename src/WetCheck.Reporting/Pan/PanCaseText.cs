@@ -54,6 +54,11 @@ internal static class PanCaseText
             }
         }
 
+        foreach (var end in one.Ends)
+        {
+            yield return phrases.Say("pan.end", ("corner", says.Side(end.Corner)), ("far", says.Length(end.Far)), ("height", says.Length(end.Height)));
+        }
+
         if (one is { Steepest: { } steepest, Folds.Count: > 0 })
         {
             yield return phrases.Say("pan.steepest", ("steepest", Steep(steepest, one, says)), ("flattest", says.Fall(one.Folds.Min(fold => fold.Slope))), ("corner", says.Corner(one.Folds.MinBy(fold => fold.Slope)!)));

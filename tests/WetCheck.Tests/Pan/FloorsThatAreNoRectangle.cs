@@ -1,3 +1,4 @@
+using WetCheck.Geometry;
 using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Pan;
@@ -51,6 +52,25 @@ public sealed class FloorsThatAreNoRectangle
         var one = Case(json, "square", "channel-at-wall");
         (Number(one["rim_window"]![0]), Number(one["rim_window"]![1])).Should().Be((0.666667, 1.333333));
         (Number(one["rim"]), code).Should().Be((0.6875, 0));
+    }
+
+    /// <summary>
+    /// Worked out by hand: 48 in of channel on a 60 in wall, 32 in deep in front of it. Its corners are 6 in past its ends: 1/8 in higher at 1/4 in
+    /// per ft. The triangle beside it then has 1/4 in per ft along the wall and (H - 1/8)/32 across, 1/2 in all at H = 1/8 + 32 x 0.43301 / 12.
+    /// </summary>
+    [Fact]
+    public void A_channel_shorter_than_its_wall_leaves_corners_that_stand_higher()
+    {
+        var json = Told(Inches + Shower("60 x 36", 30, 34) + "drain: { form: channel, grate: 4, channel length: 48, channel runs: side to side }\n").Json;
+        var one = Case(json, "square", "channel-at-wall");
+        one["ends"]!.AsArray().Select(end => ((string)end!["corner"]!, Number(end["far"]), Number(end["height"]))).Should().BeEquivalentTo([("left-back", 6.0, 0.125), ("right-back", 6.0, 0.125)]);
+        Number(one["rim_window"]![0]).Should().BeApproximately(32 / 48.0, 1e-6);
+        Number(one["rim_window"]![1]).Should().BeApproximately(0.125 + (32 * Math.Sqrt(0.1875) / 12), 1e-6);
+
+        // Along the folds the way from a far corner to the channel's end is 32.557 in.
+        Number(Case(json, "along-folds", "channel-at-wall")["rim_window"]![0]).Should().BeApproximately(Math.Sqrt((6 * 6) + (32 * 32)) / 48, 1e-6);
+        Facet beside = new(null, [new(0, 36), new(6, 32), new(0, 0)], [0.125, 0, Number(one["height"])]);
+        beside.Slope.Length.Should().BeLessThan(1 / 24.0);
     }
 
     [Fact]

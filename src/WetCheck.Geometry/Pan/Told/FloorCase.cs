@@ -53,19 +53,21 @@ internal sealed class FloorCase(Outline outline, bool metric, OtherPart? beyond 
         };
     }
 
-    /// <summary>A channel along a whole wall: any height within does, since near and far are one plane.</summary>
-    private PanCase OnePlane(PanCase told, (int Wall, double Depth) channel, FallLimits fall)
+    /// <summary>A channel along a wall: near and far are one plane; beside a shorter one the corners are a little higher.</summary>
+    private PanCase OnePlane(PanCase told, ChannelWall channel, FallLimits fall)
     {
-        var window = (fall.Least * channel.Depth, fall.Most * channel.Depth);
-        var height = Marks(window) ?? window.Item1;
+        var window = channel.Window(fall);
+        var height = Marks(window) ?? window.Least;
+        var ends = channel.Ends.Select(end => new PanEnd(_names.OfCorner(end.Corner), end.Far, Marks((fall.Least * end.Far, fall.Most * end.Far)) ?? fall.Least * end.Far)).ToList();
         return told with
         {
-            Feasible = Tri.Yes,
+            Feasible = window.Least <= window.Most * (1 + 1e-12) ? Tri.Yes : Tri.No,
             Window = window,
             Mark = Marks(window),
             Height = height,
             Walls = [new PanWall(_names.Of(channel.Wall), outline.Walls[channel.Wall].Length, channel.Depth, height / channel.Depth)],
-            Steepest = height / channel.Depth,
+            Steepest = ends.Select(end => channel.SlopeBeside(end.Far, height, end.Height)).Append(height / channel.Depth).Max(),
+            Ends = ends,
         };
     }
 
