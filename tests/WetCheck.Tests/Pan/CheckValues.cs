@@ -80,6 +80,17 @@ public sealed class CheckValues
         Outline.AreaOf(region.Edge).Should().BeApproximately(area, area * 2e-3 + 0.06);
     }
 
+    /// <summary>O-05: a run of 48 in at 1/4 in per ft drops 1.00 in (V-Q S23); one of 8 in drops 0.167 to 0.333 in between 1/4 and 1/2 (D).</summary>
+    [Theory]
+    [InlineData(48, 1.00, 2.00)]
+    [InlineData(8, 0.167, 0.333)]
+    public void O05_a_run_drops_so_much(double run, double least, double most)
+    {
+        var window = Middle(2 * run, 2 * run, Geometry.Grate.Point).RimWindow(s_square);
+        window.Least.Should().BeApproximately(least, 5e-4);
+        window.Most.Should().BeApproximately(most, 5e-4);
+    }
+
     [Fact]
     public void Where_no_drain_may_stand() =>
         DrainRegion.Of(Outline.Rectangle(60, 36), Geometry.Grate.Square(Grate), s_valley).Should().BeNull();
