@@ -39,6 +39,7 @@ internal static class CommandLine
             LookCommand.Build(rules, terminal),
             PunchCommand.Build(rules, terminal),
             PanCommand.Build(rules, terminal),
+            DrawCommand.Build(rules, terminal),
             RulesCommand.Build(rules, terminal),
             JobCommand.Build(rules, terminal),
         };

@@ -20,6 +20,7 @@ public static class Inspection
     {
         var known = Derive.From(job, book.Book.Vocabulary);                     // arithmetic and bounds, no rules
         var findings = book.Compiled.Open(known).Findings;                      // NRules lives behind this call
-        return Results.Of(job, book.Book, findings, problems);                  // stage, plans, folding, looks
+        var walk = Results.Of(job, book.Book, findings, problems);              // stage, plans, folding, looks
+        return walk with { Floor = FloorPlans.Of(job, known) };                 // for the plan that stands in the lists
     }
 }

@@ -28,6 +28,8 @@ internal static class Typed
     /// <summary>One at a time: a question is asked once.</summary>
     public static Option<string?> Asked() => OneOf("--lang", "In English, or in Spanish (a draft).", [Languages.English, Languages.Spanish]);
 
+    public static Option<string?> Drawing(string[] drawings) => OneOf("--drawing", $"Which drawing; without it: {drawings[0]}.", drawings);
+
     public static Option<string?> Sheet(string[] sheets) => OneOf("--sheet", $"Which sheet; without it: {sheets[0]}. JSON has all.", sheets);
 
     public static Option<string?> For() => OneOf("--for", "Whom it is for: the setter, the owner, or a helper.", Readers.Typed);

@@ -46,7 +46,12 @@ internal static class Examples
         [
             "wetcheck pan juniper                         the falls of its floor",
             "wetcheck pan juniper --if \"shower.drain at: 30, 14\"   as if it stood there",
+            "wetcheck pan juniper --sheet heights         what stands where, where water goes",
             "wetcheck pan juniper --format json",
+        ],
+        ["draw"] =
+        [
+            "wetcheck draw juniper -o juniper.svg         its floor from above",
         ],
         ["rules"] = ["wetcheck rules", "wetcheck rules --format md"],
         ["prove"] = ["wetcheck rules prove", "wetcheck rules prove liner/turn-up", "wetcheck rules prove liner"],

@@ -17,6 +17,9 @@ public sealed record Walk(
     IReadOnlyList<Check> Notes,
     IReadOnlyList<Problem> Problems)
 {
+    /// <summary>What can be drawn of the floor.</summary>
+    public FloorPlan Floor { get; init; } = FloorPlan.Unknown;
+
     /// <summary>Corrections, on paper or not.</summary>
     public IEnumerable<Entry> ToFix => Entries.Where(entry => entry.Result == Result.Correction);
 

@@ -5,12 +5,14 @@ namespace WetCheck.Reporting;
 /// <summary>What a template sees of the helper's list: rows, and in each row one cell for each language.</summary>
 /// <param name="sheets">One for each language, the same rows in the same order.</param>
 /// <param name="escape">Makes any text harmless on this page.</param>
-internal sealed class HelperModel(IReadOnlyList<HelperSheet> sheets, Func<string, string> escape)
+/// <param name="plan">A drawing that needs no escape; empty: none.</param>
+internal sealed class HelperModel(IReadOnlyList<HelperSheet> sheets, Func<string, string> escape, string plan = "")
 {
     public ScriptObject Build()
     {
         var first = sheets[0];
         return PageModel.Object(
+            ("plan", plan),
             ("job", escape(first.List.Heading.Job)),
             ("made", escape(first.List.Heading.When)),
             ("titles", Cells(sheet => [sheet.List.Phrases["helper.title"], Sentence.Capital(sheet.List.Heading.Method), Sentence.Capital(sheet.List.Heading.Stage)])),

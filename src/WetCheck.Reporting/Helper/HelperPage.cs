@@ -8,7 +8,7 @@ internal static class HelperPage
     public static string Html(Walk walk, string language, string when)
     {
         var sheets = Sheets(walk, language, when);
-        var filled = Sheet.Fill(walk.Book, "helper.html", new HelperModel(sheets, HtmlPage.Text).Build());
+        var filled = Sheet.Fill(walk.Book, "helper.html", new HelperModel(sheets, HtmlPage.Text, FindingPlan.Of(walk, sheets[0].List.Phrases, "plan") ?? "").Build());
         return HtmlPage.Of(walk.Book, [.. sheets.Select(sheet => sheet.List)], [new FilledSheet(sheets[0].List.Phrases.Language, filled)], "helper.title");
     }
 

@@ -4,7 +4,8 @@ namespace WetCheck.Reporting;
 
 /// <summary>What a template sees of the owner's page: text that is already fit for it.</summary>
 /// <param name="escape">Makes any text harmless there.</param>
-internal sealed class OwnerModel(OwnerPage page, Func<string, string> escape)
+/// <param name="plan">A drawing that needs no escape; empty: none.</param>
+internal sealed class OwnerModel(OwnerPage page, Func<string, string> escape, string plan = "")
 {
     private static readonly string[] OwnerWords = ["keep", "say-this", "say-stop", "say", "nobody", "later", "ask-to-see", "person", "who"];
 
@@ -12,6 +13,7 @@ internal sealed class OwnerModel(OwnerPage page, Func<string, string> escape)
     {
         var (list, head) = (page.List, page.List.Heading);
         return PageModel.Object(
+            ("plan", plan),
             ("job", escape(head.Job)),
             ("made", escape(head.When)),
             ("unread_page", page.IsUnread),

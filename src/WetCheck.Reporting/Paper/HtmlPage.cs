@@ -5,8 +5,9 @@ namespace WetCheck.Reporting;
 /// <summary>The page around one sheet or several: style, marks, and what is printed at the foot of each page.</summary>
 internal static class HtmlPage
 {
-    public static PageModel Model(Listing list) =>
-        new(list, Text, text => WholeFigures.Of(RichText.Html(text)));
+    /// <param name="plan">Null: none.</param>
+    public static PageModel Model(Listing list, string? plan) =>
+        new(list, Text, text => WholeFigures.Of(RichText.Html(text)), plan ?? "");
 
     public static string Text(string text) => WholeFigures.Of(Escape.Html(text));
 
@@ -18,6 +19,7 @@ internal static class HtmlPage
         return Sheet.Fill(book, "page.html", PageModel.Object(
             ("language", Escape.Html(list.Phrases.Language)),
             ("title", Escape.Html($"{list.Heading.Job}: {list.Phrases[title]}")),
+            ("css_drawing", SvgText.Style),
             ("css_closing", Escape.Css(list.Closing)),
             ("css_page", Escape.Css(list.Phrases["page.page"])),
             ("css_of", Escape.Css(list.Phrases["page.of"])),

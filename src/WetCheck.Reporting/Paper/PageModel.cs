@@ -5,7 +5,8 @@ namespace WetCheck.Reporting;
 /// <summary>What a template sees of a list: text that is already fit for the page, never a live object.</summary>
 /// <param name="escape">Makes any text harmless on this page.</param>
 /// <param name="rich">Does the same for a rule's own text, which may hold Markdown.</param>
-internal sealed class PageModel(Listing list, Func<string, string> escape, Func<string, string> rich)
+/// <param name="plan">A drawing that needs no escape; empty: none.</param>
+internal sealed class PageModel(Listing list, Func<string, string> escape, Func<string, string> rich, string plan = "")
 {
     /// <summary>So many find room below the heading of a Letter sheet, whatever they say.</summary>
     private const int StopsOnOneSheet = 4;
@@ -33,6 +34,7 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
             ("more_looks", list.Looks.Count > looks.Count ? escape(phrases.Count("say.more", list.Looks.Count - looks.Count)) : ""),
             ("hidden", Lines(list.Hidden)),
             ("blocks", Array(Blocks())),
+            ("plan", plan),
             ("words", Words()));
     }
 

@@ -37,8 +37,8 @@ public static class PunchPage
         [.. Languages.Of(language).Select(one => Listing.Of(walk, one, when))];
 
     /// <summary>The setter's sheet, which is also the page an owner gives.</summary>
-    internal static FilledSheet Punch(RuleBook book, Listing list) =>
-        new(list.Phrases.Language, Sheet.Fill(book, "punch.html", HtmlPage.Model(list).Build()));
+    internal static FilledSheet Punch(Walk walk, Listing list) =>
+        new(list.Phrases.Language, Sheet.Fill(walk.Book, "punch.html", HtmlPage.Model(list, FindingPlan.Of(walk, list.Phrases, $"plan-{list.Phrases.Language}")).Build()));
 
     /// <summary>The same as Markdown.</summary>
     internal static string PunchMarkdown(RuleBook book, Listing list) =>
@@ -47,7 +47,7 @@ public static class PunchPage
     private static string SetterHtml(Walk walk, string language, string when)
     {
         var lists = ListsOf(walk, language, when);
-        return HtmlPage.Of(walk.Book, lists, lists.Select(list => Punch(walk.Book, list)));
+        return HtmlPage.Of(walk.Book, lists, lists.Select(list => Punch(walk, list)));
     }
 
     /// <summary>A sheet in each language, one below the other.</summary>

@@ -104,7 +104,7 @@ public sealed partial class HostileLists
     internal static void Unseen(string text, string attack) => text.Where(c => VisibleText.IsUnseen(c) || c is '\r' or '\t').Should().BeEmpty(attack);
 
     private static readonly string[] s_tags =
-        ["!DOCTYPE", "html", "head", "meta", "title", "style", "body", "svg", "symbol", "path", "use", "header", "main", "h1", "h2", "h3", "p", "ul", "li", "b", "section", "article", "div", "span", "dl", "dt", "dd", "details", "summary", "footer"];
+        ["!DOCTYPE", "html", "head", "meta", "title", "style", "body", "svg", "symbol", "path", "use", "header", "main", "h1", "h2", "h3", "p", "ul", "li", "b", "section", "article", "div", "span", "dl", "dt", "dd", "details", "summary", "footer", "figure", "desc", "circle", "text"];
 
     [GeneratedRegex("<([!a-zA-Z][a-zA-Z0-9]*)")]
     private static partial Regex TagNames();

@@ -104,7 +104,7 @@ public sealed partial class PageTests
     }
 
     private static readonly string[] Known =
-        ["!DOCTYPE", "html", "head", "meta", "title", "style", "body", "svg", "symbol", "path", "use", "header", "main", "h1", "h2", "h3", "p", "ul", "li", "b", "section", "article", "div", "span", "dl", "dt", "dd", "details", "summary", "footer"];
+        ["!DOCTYPE", "html", "head", "meta", "title", "style", "body", "svg", "symbol", "path", "use", "header", "main", "h1", "h2", "h3", "p", "ul", "li", "b", "section", "article", "div", "span", "dl", "dt", "dd", "details", "summary", "footer", "figure", "desc", "circle", "text"];
 
     private static string Page(Walk walk) => PunchPage.Html(walk, "en", Walks.When);
 

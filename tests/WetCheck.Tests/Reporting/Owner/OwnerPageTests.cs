@@ -37,7 +37,7 @@ public sealed class OwnerPageTests
         foreach (var (name, walk) in Walks.Examples)
         {
             OwnerPages.Give(walk, "en").Should().EndWith(PunchPage.Markdown(walk, "en", Walks.When), name);
-            PunchPage.Html(walk, "en", Walks.When, Reader.Owner).Should().Contain(PunchPage.Punch(walk.Book, Listing.Of(walk, "en", Walks.When)).Html, name);
+            PunchPage.Html(walk, "en", Walks.When, Reader.Owner).Should().Contain(PunchPage.Punch(walk, Listing.Of(walk, "en", Walks.When)).Html, name);
         }
     }
 

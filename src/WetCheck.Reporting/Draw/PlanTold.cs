@@ -1,0 +1,40 @@
+using WetCheck.Model;
+
+namespace WetCheck.Reporting;
+
+/// <summary>A plan in words, for who can't see it: out of the same figures as its lines.</summary>
+internal static class PlanTold
+{
+    public static IEnumerable<string> Of(PanReport falls, PanCase? one, DrawSays says)
+    {
+        var (pan, phrases) = (says.Pan, says.Phrases);
+        yield return phrases["draw.plan-told"];
+        yield return phrases.Say("pan.walls", ("walls", string.Join("; ", falls.Sides.Select(side => $"{says.Wall(side.Name)} {says.Size(side.Length)}"))));
+        if (falls.Drain is { } drain)
+        {
+            yield return phrases.Say("pan.drain", ("at", pan.Place(drain)));
+        }
+
+        if (one is not { Height: { } height })
+        {
+            yield break;
+        }
+
+        yield return phrases.Say("draw.case", ("measure", pan.Measure(one.Limits)), ("taken", pan.Taken(one.Taken)), ("limits", pan.Limits(one.Limits)));
+        yield return phrases.Say("pan.at-height", ("height", pan.Length(height)));
+        foreach (var wall in one.Walls)
+        {
+            yield return phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? "pan.to-wall" : "pan.wall", ("side", pan.Side(wall.Side)), ("fall", pan.Fall(wall.Slope)));
+        }
+
+        foreach (var fold in one.Folds)
+        {
+            yield return phrases.Say("pan.fold", ("corner", pan.Corner(fold)), ("fall", pan.Fall(fold.Slope)));
+        }
+
+        if (one.Region.Count > 2)
+        {
+            yield return phrases["draw.region"];
+        }
+    }
+}
