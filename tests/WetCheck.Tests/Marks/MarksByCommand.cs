@@ -79,6 +79,26 @@ public sealed partial class MarksByCommand
         (Number(plan["flattest"])).Should().BeApproximately(0.2144, 1e-3);
     }
 
+    /// <summary>60 x 36 to a grate: 5/8 in square to the walls (0.581 to 0.661), none along the folds. Said, and answered, it changes.</summary>
+    [Fact]
+    public void What_only_some_ask_is_a_question()
+    {
+        var marks = Told(Inches.Replace("judged: along any path, ", "", StringComparison.Ordinal) + "method: formed tray\n" + Grate + Rectangle(60, 36)).Json["marks"]!;
+        marks["missing"]!.AsArray().Select(one => (string)one!["line"]!).Should().Equal("floor.judged");
+        (marks["plan"]!["level"]!.GetValue<bool>(), Number(marks["plan"]!["rim_high"])).Should().Be((true, 0.625));
+        marks["plan"]!["held"]!.AsArray().Select(held => held!["kept"]!.GetValue<bool>()).Should().Equal(true, false);
+    }
+
+    /// <summary>60 x 36, rim 3/4: the long walls fall 0.500 exactly, so no rounded mark on a fold (11-2/3 in) can stand beside them.</summary>
+    [Fact]
+    public void Marks_that_would_break_a_limit_are_left_out()
+    {
+        var plan = Plan(Inches + Rectangle(60, 36));
+        plan["dropped"]!.GetValue<int>().Should().Be(8);
+        plan["ribs"]!.AsArray().Where(rib => (string)rib!["kind"]! == "corner").Should().OnlyContain(rib => rib!["marks"]!.AsArray().Count == 0);
+        plan["ribs"]!.AsArray().Single(rib => (string)rib!["name"]! == "back")!["marks"]!.ToJsonString().Should().Be("[[6,0.25],[12,0.5]]");
+    }
+
     /// <summary>Tile and mortar 1/2 in, bed 1-1/2 in: 3/4 in less each. Worked out by hand.</summary>
     [Fact]
     public void The_same_fall_below()
@@ -90,6 +110,7 @@ public sealed partial class MarksByCommand
     [Theory]
     [InlineData("shower:\n  outline: 60 x 60 less 36 x 36 at right-back\n  drain at: 48, 12\n", "not-seen", 1)]
     [InlineData("shower:\n  size: 60 x 24 finished\n  drain at: 6, 12\n", "no-mark", 1)]
+    [InlineData("shower:\n  outline: 60 x 36\n  drain at: 30, 34\ndrain: { form: channel, grate: 4, channel length: 40, channel runs: side to side }\n", "short-channel", 1)]
     [InlineData("shower: { size: 60 x 36 finished }\n", "", 3)]
     public void Without_marks_it_says_why(string shower, string why, int code)
     {

@@ -12,11 +12,12 @@ public static class FloorMarks
         var metric = job.Metric == true;
         var floor = FloorPlan.Of(job, known, falls);
         var below = new LayersTold(job, known);
-        return new MarkReport(
-            floor is { Plan: { } plan, Outline: { } outline } ? Of(plan, outline, floor, below, falls.Limits, TapeMarks.Of(metric)) : null,
-            floor.Why,
-            floor.Window,
-            [.. falls.Missing, .. below.Missing(forMarks: true)]);
+        var made = floor is { Plan: { } plan, Outline: { } outline } ? Of(plan, outline, floor, below, falls.Limits, TapeMarks.Of(metric)) : null;
+
+        // It hangs on how the least fall is read, and nobody has said.
+        var judged = made?.Held.Any(held => held is { Kept: false, Limits.Disputed: true }) == true ? MissingLine.Of("not-judged", MissingLine.Judged, metric) : null;
+        PanMissing?[] missing = [.. falls.Missing, judged, .. below.Missing(forMarks: true)];
+        return new MarkReport(made, floor.Why, floor.Window, [.. missing.OfType<PanMissing>()]);
     }
 
     private static MarkPlan Of(ScreedPlan plan, Outline outline, FloorPlan floor, LayersTold below, IReadOnlyList<PanLimits> limits, TapeMarks tape)

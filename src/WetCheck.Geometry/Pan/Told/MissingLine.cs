@@ -20,10 +20,10 @@ internal static class MissingLine
     public const string Cap = "curb.cap adds";
     public const string WallAdds = "walls.adds";
     public const string RoomFloor = "shower.room floor";
-
     public const string Method = "method";
     public const string Bed = "bed.thickness";
     public const string PreSlope = "pre-slope.at drain";
+    public const string Judged = "floor.judged";
     public const string TileAdds = "tile.floor adds";
 
     public static PanMissing Of(string key, string line, bool metric) => new(key, line, (line, metric) switch
@@ -55,6 +55,7 @@ internal static class MissingLine
         (RoomFloor, false) => "plan 1",
         (RoomFloor, true) => "plan 25",
         (Method, _) => "liner under mortar",
+        (Judged, _) => "along any path",
         (Bed, false) => "plan 1-1/2",
         (Bed, true) => "plan 38",
         (PreSlope, false) => "plan 1",
