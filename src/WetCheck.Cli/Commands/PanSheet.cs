@@ -12,7 +12,15 @@ internal sealed record PanSheet(string Name, Func<FloorReport, Walk, string, str
     [
         new("falls", (floor, walk, language, now) => PanText.Of(floor.Falls, walk, language, now), floor => Of(floor.Falls)),
         new("heights", HeightsText.Of, floor => floor.Heights.Missing.Count > 0 ? ExitCode.Unfinished : ExitCode.NothingOwed),
+        new("mud", MudText.Of, floor => floor.Mud.Missing.Count > 0 ? ExitCode.Unfinished : ExitCode.NothingOwed),
+        new("marks", MarksText.Of, floor => Of(floor.Marks)),
     ];
+
+    /// <summary>To fix where no marks fit; unfinished where something is not known, or a reading of the limits is not kept.</summary>
+    private static ExitCode Of(MarkReport marks) =>
+        marks.Why.Length > 0 || (marks.Plan is { } plan && plan.Held.All(held => !held.Kept)) ? ExitCode.ToFix
+        : marks.Missing.Count > 0 || marks.Plan is null || marks.Plan.Held.Any(held => !held.Kept) ? ExitCode.Unfinished
+        : ExitCode.NothingOwed;
 
     public static PanSheet Named(string? name) => All.FirstOrDefault(sheet => sheet.Name == name) ?? All[0];
 

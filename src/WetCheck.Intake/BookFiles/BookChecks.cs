@@ -24,6 +24,11 @@ internal static class BookChecks
             }
         }
 
+        foreach (var (row, at) in book.Materials.Rows.Where(one => one.Row.Length > 0 && hasSources && !book.Sources.ContainsKey(one.Row)))
+        {
+            problems.Add(at, Messages.UnknownRow(row));
+        }
+
         foreach (var orphan in cases.Where(known => book.Rule(known.Rule) is null).DistinctBy(known => known.Rule))
         {
             problems.Add(orphan.At, Messages.CaseWithoutRule(orphan.Rule));

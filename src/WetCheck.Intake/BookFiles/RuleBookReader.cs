@@ -87,7 +87,10 @@ public static class RuleBookReader
             shelf.Paths.Where(path => path.StartsWith("words/", StringComparison.Ordinal))
                 .ToDictionary(path => path["words/".Length..^Yaml.Length], path => WordsReader.Read(shelf.Root(path), problems), StringComparer.Ordinal),
             shelf.Raw.Where(file => file.Path.StartsWith("lists/", StringComparison.Ordinal))
-                .ToDictionary(file => TemplateName(file.Path["lists/".Length..]), file => file.Text, StringComparer.Ordinal));
+                .ToDictionary(file => TemplateName(file.Path["lists/".Length..]), file => file.Text, StringComparer.Ordinal))
+        {
+            Materials = MaterialsReader.Read(shelf.Root("materials.yaml"), problems),
+        };
         fields?.Done();
         return book;
     }
@@ -95,5 +98,5 @@ public static class RuleBookReader
     private static string TemplateName(string path) => path.EndsWith(Template, StringComparison.Ordinal) ? path[..^Template.Length] : path;
 
     private static bool IsOfChapter(string path) =>
-        path is not ("book.yaml" or "sources.yaml") && !s_folders.Contains(path.Split('/')[0], StringComparer.Ordinal);
+        path is not ("book.yaml" or "sources.yaml" or "materials.yaml") && !s_folders.Contains(path.Split('/')[0], StringComparer.Ordinal);
 }

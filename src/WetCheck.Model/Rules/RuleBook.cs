@@ -16,6 +16,9 @@ public sealed record RuleBook(
     /// <summary>Files of local changes that this book was made with, in their order; none: the base.</summary>
     public IReadOnlyList<LocalChanges> Local { get; init; } = [];
 
+    /// <summary>Weights and yields.</summary>
+    public Materials Materials { get; init; } = Materials.None;
+
     public Rule? Rule(string id) => Rules.FirstOrDefault(rule => rule.Id == id);
 
     public Rule? Rule(int number) => Rules.FirstOrDefault(rule => rule.Number == number);

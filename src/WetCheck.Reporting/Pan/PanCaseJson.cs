@@ -10,7 +10,7 @@ internal static class PanCaseJson
     {
         json.WriteStartObject();
         Limits(json, one.Limits);
-        json.WriteString("drain", one.Taken switch { DrainTaken.Point => "point", DrainTaken.Grate => "grate", DrainTaken.Channel => "channel", _ => "channel-at-wall" });
+        json.WriteString("drain", Taken(one.Taken));
         if (one.Feasible == Tri.Unknown)
         {
             json.WriteNull("feasible");
@@ -20,7 +20,7 @@ internal static class PanCaseJson
             json.WriteBoolean("feasible", one.Feasible == Tri.Yes);
         }
 
-        Window(json, one);
+        Window(json, "rim_window", one.Window);
         Number(json, "rim", one.Mark);
         Number(json, "height", one.Height);
         Walls(json, one);
@@ -108,10 +108,18 @@ internal static class PanCaseJson
         }
     }
 
-    private static void Window(Utf8JsonWriter json, PanCase one)
+    public static string Taken(DrainTaken taken) => taken switch
     {
-        json.WritePropertyName("rim_window");
-        if (one.Window is var (least, most))
+        DrainTaken.Point => "point",
+        DrainTaken.Grate => "grate",
+        DrainTaken.Channel => "channel",
+        _ => "channel-at-wall",
+    };
+
+    public static void Window(Utf8JsonWriter json, string key, (double Least, double Most)? window)
+    {
+        json.WritePropertyName(key);
+        if (window is var (least, most))
         {
             Pair(json, least, most);
         }

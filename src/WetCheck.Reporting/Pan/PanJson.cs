@@ -47,6 +47,8 @@ public static class PanJson
 
             json.WriteEndArray();
             HeightsJson.Write(json, floor.Heights, says);
+            MudJson.Write(json, floor.Mud, says);
+            MarksJson.Write(json, floor.Marks, says);
             json.WriteString("closing", says.Phrases["close.record"]);
             json.WriteEndObject();
         }

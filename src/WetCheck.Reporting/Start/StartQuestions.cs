@@ -30,7 +30,7 @@ internal sealed class StartQuestions(Job job, Vocabulary vocabulary, Phrases phr
     private IEnumerable<AskedLines> OfReading(string section, PartKind part, ReadingKind reading)
     {
         var line = _examples.Of(reading.Name, phrases.Of(reading.Brief), part, reading) with { Answer = Answered(part, reading) };
-        var isAlone = part.Main == reading.Name && part.Readings.Count(IsTyped) == 1;
+        var isAlone = part.Main == reading.Name && part.Readings.Count(one => IsTyped(one) && one.AskedBy is null) == 1;
         return Asked(isAlone ? new(section, OrNone(line, part) with { Name = "", Said = SaidOf(part) }, []) : new(section, HeadOf(part), [line]), null, part, reading);
     }
 

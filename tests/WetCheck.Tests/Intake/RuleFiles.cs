@@ -145,6 +145,7 @@ public sealed class RuleFiles
         var (book, _, problems) = BookText.With([
             ("words/en.yaml", "yes: Yes\nverdict:\n  ready: Nothing owed\n"),
             ("lists/punch.html.scriban", "{{ job }}"),
+            ("materials.yaml", ""),
             ("sources.yaml", "LN-01:\n  - { publisher: ICC, document: IRC, section: P2709.2, editions: 2009 to 2021, of: IRC, status: second-hand }\n"),
         ]);
         problems.Should().BeEmpty();

@@ -20,6 +20,11 @@ internal static class MissingLine
     public const string Cap = "curb.cap adds";
     public const string WallAdds = "walls.adds";
     public const string RoomFloor = "shower.room floor";
+    public const string Method = "method";
+    public const string Bed = "bed.thickness";
+    public const string PreSlope = "pre-slope.at drain";
+    public const string Judged = "floor.judged";
+    public const string TileAdds = "tile.floor adds";
 
     public static PanMissing Of(string key, string line, bool metric) => new(key, line, (line, metric) switch
     {
@@ -49,6 +54,14 @@ internal static class MissingLine
         (WallAdds, true) => "plan 22",
         (RoomFloor, false) => "plan 1",
         (RoomFloor, true) => "plan 25",
+        (Method, _) => "liner under mortar",
+        (Judged, _) => "along any path",
+        (Bed, false) => "plan 1-1/2",
+        (Bed, true) => "plan 38",
+        (PreSlope, false) => "plan 1",
+        (PreSlope, true) => "plan 25",
+        (TileAdds, false) => "plan 1/2",
+        (TileAdds, true) => "plan 12",
         (_, false) => "IRC 2021",
         _ => "NCC 2022",
     });
