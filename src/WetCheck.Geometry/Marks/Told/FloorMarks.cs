@@ -10,7 +10,7 @@ public static class FloorMarks
     public static MarkReport Of(Job job, IReadOnlyList<PartState> known, PanReport falls)
     {
         var metric = job.Metric == true;
-        var floor = FloorPlan.Of(job, known, falls);
+        var floor = MarkedFloor.Of(job, known, falls);
         var below = new LayersTold(job, known);
         var made = floor is { Plan: { } plan, Outline: { } outline } ? Of(plan, outline, floor, below, falls.Limits, TapeMarks.Of(metric)) : null;
 
@@ -20,10 +20,10 @@ public static class FloorMarks
         return new MarkReport(made, floor.Why, floor.Window, [.. missing.OfType<PanMissing>()]);
     }
 
-    private static MarkPlan Of(ScreedPlan plan, Outline outline, FloorPlan floor, LayersTold below, IReadOnlyList<PanLimits> limits, TapeMarks tape)
+    private static MarkPlan Of(ScreedPlan plan, Outline outline, MarkedFloor floor, LayersTold below, IReadOnlyList<PanLimits> limits, TapeMarks tape)
     {
         var (surface, straight, names) = (plan.Surface, plan.Straight, new SideNames(outline));
-        var held = limits.Select(one => (Limits: one, Fall: FloorPlan.Limits(one))).Select(one => new MarkHeld(one.Limits, surface.Breaks(one.Fall).Count == 0, straight.IsTight(one.Fall, tape.Mark / 2)));
+        var held = limits.Select(one => (Limits: one, Fall: MarkedFloor.Limits(one))).Select(one => new MarkHeld(one.Limits, surface.Breaks(one.Fall).Count == 0, straight.IsTight(one.Fall, tape.Mark / 2)));
         return new MarkPlan(
             floor.Taken,
             floor.GivenRim,

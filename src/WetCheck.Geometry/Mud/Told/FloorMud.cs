@@ -9,7 +9,7 @@ public static class FloorMud
     /// <param name="falls">Of the same job.</param>
     public static MudReport Of(Job job, RuleBook book, IReadOnlyList<PartState> known, PanReport falls)
     {
-        var (floor, told, metric) = (FloorPlan.Of(job, known, falls), new LayersTold(job, known), job.Metric == true);
+        var (floor, told, metric) = (MarkedFloor.Of(job, known, falls), new LayersTold(job, known), job.Metric == true);
         IEnumerable<PanMissing> missing = [.. falls.Missing, .. told.Missing(forMarks: false)];
         if (floor.Outline is not { } outline || told.Built is null && job.Method is not null)
         {
@@ -31,7 +31,7 @@ public static class FloorMud
     }
 
     /// <summary>Nothing lies over the grate; of a channel along a wall, nor in the gap behind it.</summary>
-    private static double Area(Outline outline, FloorPlan floor) => floor.Taken == DrainTaken.ChannelAtWall && floor.Plan is { } plane
+    private static double Area(Outline outline, MarkedFloor floor) => floor.Taken == DrainTaken.ChannelAtWall && floor.Plan is { } plane
         ? Outline.AreaOf(Clip.Keep(outline.Corners, point => (point - plane.Ribs[0].End).Dot((plane.Ribs[0].Wall - plane.Ribs[0].End).Unit)))
         : outline.Area - floor.Grate.Area;
 

@@ -5,9 +5,9 @@ namespace WetCheck.Geometry;
 /// <summary>A job's floor as it is to be set out: which of the limits, which way to take the drain, which rim.</summary>
 /// <param name="Plan">Null: none that can be worked out; <paramref name="Why"/> says why, or something is missing.</param>
 /// <param name="Grate">That the floor falls to.</param>
-internal sealed record FloorPlan(Outline? Outline, Grate Grate, DrainTaken Taken, ScreedPlan? Plan, bool GivenRim, string Why, (double Least, double Most)? Window)
+internal sealed record MarkedFloor(Outline? Outline, Grate Grate, DrainTaken Taken, ScreedPlan? Plan, bool GivenRim, string Why, (double Least, double Most)? Window)
 {
-    public static FloorPlan Of(Job job, IReadOnlyList<PartState> known, PanReport falls)
+    public static MarkedFloor Of(Job job, IReadOnlyList<PartState> known, PanReport falls)
     {
         var metric = job.Metric == true;
         var shower = known.FirstOrDefault(part => part.Kind == "shower")?.Facts;
@@ -17,7 +17,7 @@ internal sealed record FloorPlan(Outline? Outline, Grate Grate, DrainTaken Taken
         if (outline is null || place is not { } drain || ways.Count == 0 || falls.Limits.Count == 0)
         {
             // The area counts without the place of the drain.
-            return new FloorPlan(outline, ways.Count == 0 ? Grate.Point : ways[^1].Grate, ways.Count == 0 ? DrainTaken.Point : ways[^1].Taken, null, false, "", null);
+            return new MarkedFloor(outline, ways.Count == 0 ? Grate.Point : ways[^1].Grate, ways.Count == 0 ? DrainTaken.Point : ways[^1].Taken, null, false, "", null);
         }
 
         // A floor is made to the edge of the grate where that is known.
@@ -28,10 +28,10 @@ internal sealed record FloorPlan(Outline? Outline, Grate Grate, DrainTaken Taken
         new(limits.Least.Value.Approximate, limits.Most.Value.Approximate, limits.AlongFolds ? FallMeasure.Valley : FallMeasure.Square);
 
     /// <param name="tiers">Sets of limits that a floor may be made for, the fullest first. Of one tier each is tried with a level rim before any with one that dips.</param>
-    internal static FloorPlan Of(Outline outline, PlanPoint drain, DrainTaken taken, Grate grate, double? rim, IReadOnlyList<IReadOnlyList<IReadOnlyList<FallLimits>>> tiers, TapeMarks tape)
+    internal static MarkedFloor Of(Outline outline, PlanPoint drain, DrainTaken taken, Grate grate, double? rim, IReadOnlyList<IReadOnlyList<IReadOnlyList<FallLimits>>> tiers, TapeMarks tape)
     {
         var sets = tiers.SelectMany(tier => tier).ToList();
-        var none = new FloorPlan(outline, grate, taken, null, rim is not null, "", null);
+        var none = new MarkedFloor(outline, grate, taken, null, rim is not null, "", null);
         if (taken == DrainTaken.Channel && ChannelWall.Of(outline, drain, grate) is var (wall, depth, ends))
         {
             if (ends.Count > 0)
