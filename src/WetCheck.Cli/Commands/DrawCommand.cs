@@ -12,6 +12,8 @@ internal static class DrawCommand
     private static readonly (string Name, Func<FloorReport, Walk, string, string?> Draw, string Missing)[] s_drawings =
     [
         ("plan", PlanDrawing.Of, "draw.no-floor"),
+        ("section", SectionDrawing.Of, "draw.no-section"),
+        ("nails", NailDrawing.Of, "draw.no-nails"),
     ];
 
     public static Command Build(Option<string?> rules, Terminal terminal)

@@ -5,11 +5,13 @@ namespace WetCheck.Model;
 /// <param name="Asked">What the rules ask of heights, moved to where a tape can start.</param>
 /// <param name="Water">One for each layer that holds water, in a test and in use.</param>
 /// <param name="Missing">What has to be known before more can be told.</param>
+/// <param name="Section">What can be drawn of it.</param>
 public sealed record HeightReport(
     IReadOnlyList<HeightLine> Lines,
     IReadOnlyList<HeightAsked> Asked,
     IReadOnlyList<WaterStand> Water,
-    IReadOnlyList<PanMissing> Missing);
+    IReadOnlyList<PanMissing> Missing,
+    FloorSection Section);
 
 /// <summary>A height, or the bounds of it.</summary>
 /// <param name="Is">As read; unknown where nothing tells it.</param>

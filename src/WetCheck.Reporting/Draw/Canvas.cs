@@ -109,10 +109,20 @@ internal sealed class Canvas
         return SvgText.Whole(name, title, told, sheet, _hatches, _lines.ToString(), _texts.ToString(), isAlone);
     }
 
+    /// <summary>As near as it can on the side that is wanted; else on any side.</summary>
     private void Find(Wanted label)
     {
+        if (!Finds(label) && !(label.Toward is not null && Finds(label with { Toward = null })))
+        {
+            var (wide, high) = (Lettering.Width(label.Text, label.Size, label.IsBold), label.Size);
+            Place(label.Text, Box.Around(new Mm(Extent.Left + (wide / 2), Extent.Bottom + high), wide, high), isUpright: false, label.IsBold, label.Size);
+        }
+    }
+
+    private bool Finds(Wanted label)
+    {
         var (width, height) = (Lettering.Width(label.Text, label.Size, label.IsBold), label.Size);
-        foreach (var far in new[] { 0, 1, 2.5, 4, 6, 8, 11, 14, 18, 23, 29, 36, 45, 56, 70, 90 })
+        foreach (var far in new[] { 0, 1, 2.5, 4, 6, 8, 11, 14, 18, 23, 29, 36, 45 })
         {
             foreach (var way in label.Ways())
             {
@@ -126,12 +136,12 @@ internal sealed class Canvas
                     }
 
                     Place(label.Text, box, isUpright: false, label.IsBold, label.Size);
-                    return;
+                    return true;
                 }
             }
         }
 
-        Place(label.Text, Box.Around(new Mm(Extent.Left + (width / 2), Extent.Bottom + height), width, height), isUpright: false, label.IsBold, label.Size);
+        return false;
     }
 
     private bool Leads(Mm from, Box to) => !_boxes.Exists(box => box.Wider(Air / 2).Meets(from, End(from, to)));

@@ -14,7 +14,8 @@ public static class FloorHeights
             [.. told.Lines().Concat(EntryHeights.Of(told, known)).Concat(LedgeFalls.Of(book, known)).Concat(told.Sizes())],
             [.. AskedOnTape.Of(book, known, told)],
             [.. WaterLevels.Of(job, known, told)],
-            [.. Missing(told, job.Metric == true)]);
+            [.. Missing(told, job.Metric == true)],
+            FloorSections.Of(known, told));
     }
 
     private static IEnumerable<PanMissing> Missing(Standing told, bool metric)

@@ -64,7 +64,7 @@ internal sealed class Standing(IReadOnlyList<PartState> known, PanReport falls)
         yield return new HeightLine(HeightGroup.Drain, "floor", "", HeightTold.Zero, Zero);
         foreach (var side in s_sides.Where(_ => IsHere("liner")))
         {
-            yield return new HeightLine(HeightGroup.Walls, "liner", side, Liner(side), LinerZero);
+            yield return new HeightLine(HeightGroup.Walls, "liner", side, LinerAt(side), LinerZero);
         }
 
         foreach (var side in s_sides.Where(_ => IsHere("bed")))
@@ -86,8 +86,13 @@ internal sealed class Standing(IReadOnlyList<PartState> known, PanReport falls)
         ? new HeightTold(number.Spread, fact.Now != fact.OnPaper, fact.Clash)
         : HeightTold.Unknown with { IsApart = fact is { Clash: true } };
 
+    /// <summary>A height that is read on the liner, above it at the drain.</summary>
+    public HeightTold AboveLiner(Fact? fact) => fact?.OnPaper is Known.Number number
+        ? Told(fact) + (Between(LinerZero, number.Datum ?? fact.Kind.From!) ?? HeightTold.Unknown)
+        : HeightTold.Unknown;
+
     /// <summary>The liner at the foot of a wall above it at the drain: its fall over the run.</summary>
-    private HeightTold Liner(string side)
+    public HeightTold LinerAt(string side)
     {
         var fall = Told(known.FirstOrDefault(part => part.Kind == "liner facet" && part.Part.Place?.Name == side)?.Facts.GetValueOrDefault("fall"));
         var shower = known.FirstOrDefault(part => part.Kind == "shower")?.Facts;

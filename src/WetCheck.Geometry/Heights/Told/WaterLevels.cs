@@ -46,10 +46,10 @@ internal static class WaterLevels
             switch (part.Kind)
             {
                 case "liner side" when part.Facts.ContainsKey("top"):
-                    yield return new WaterWay("edge", place, AboveLiner(part.Facts["top"], told), false);
+                    yield return new WaterWay("edge", place, told.AboveLiner(part.Facts["top"]), false);
                     break;
                 case "fastener" when place != "curb outside":
-                    yield return new WaterWay("nail", place, AboveLiner(part.Facts["height"], told), false);
+                    yield return new WaterWay("nail", place, told.AboveLiner(part.Facts["height"]), false);
                     break;
                 case "liner corner" when Is(part, "made", "cut"):
                     yield return new WaterWay("cut", place, s_anywhere, false);
@@ -83,9 +83,6 @@ internal static class WaterLevels
             yield return new WaterWay(curb ? "curb" : "room", "entry", pass.Is.IsUnknown ? entry : entry with { Is = entry.Is.Map(pass.Is, Interval.Max), IsPlanned = entry.IsPlanned || pass.IsPlanned }, IsEntry: true);
         }
     }
-
-    private static HeightTold AboveLiner(Fact fact, Standing told) =>
-        Standing.Told(fact) + (told.Between(Standing.LinerZero, (fact.OnPaper as Known.Number)?.Datum ?? fact.Kind.From!) ?? HeightTold.Unknown);
 
     private static bool Is(PartState part, string reading, string choice) => part.Facts.GetValueOrDefault(reading)?.OnPaper is Known.OneOf one && one.Choice == choice;
 }
