@@ -55,6 +55,7 @@ internal sealed class ReadFact(Tool? ratioTool)
         ReadingValue.OfPoint point => new Known.Pair(
             Length(kind, reading, point.FromLeft, point.Unit, banded), Length(kind, reading, point.FromEntry, point.Unit, banded), Between.NotSaid),
         ReadingValue.OfOutline outline => new Known.Corners(outline.Corners),
+        ReadingValue.OfLevels levels => new Known.Levels(levels.Points, Half(kind, reading, levels.Unit, Measure.Length)),
         _ => Known.Nothing.Instance,
     };
 

@@ -6,4 +6,4 @@ using WetCheck.Benchmarks;
 
 // dotnet run -c Release --project tests/WetCheck.Benchmarks
 // Times are of one machine: read the Ratio column.
-BenchmarkRunner.Run<OneReading>(DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance)));
+BenchmarkSwitcher.FromTypes([typeof(OneReading), typeof(ManyLevels)]).RunAll(DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance)), args);

@@ -36,9 +36,11 @@ internal sealed record Held(Walk Walk)
             throw new Halt(ExitCode.Unreadable, NothingChecked(ofFile));
         }
 
+        var levels = LevelsFile.Of(file, terminal);
+        (job, var ofLevels) = LevelFile.Apply(job, book.Vocabulary, levels.Shown, levels.Text);
         var (answers, ofLog) = LogReader.Read(LogFile.Beside(file.Shown), log);
         var (now, ofAnswers) = JobLog.Apply(job, book.Vocabulary, answers);
-        IReadOnlyList<Problem> all = [.. ofFile, .. ofLog.Concat(ofAnswers).OrderBy(problem => problem.At.Line)];
+        IReadOnlyList<Problem> all = [.. ofFile, .. ofLevels, .. ofLog.Concat(ofAnswers).OrderBy(problem => problem.At.Line)];
         ProblemText.Write(all, terminal.Err);
         return (job, answers, now, all);
     }

@@ -14,6 +14,7 @@ internal sealed record PanSheet(string Name, Func<FloorReport, Walk, string, str
         new("heights", HeightsText.Of, floor => floor.Heights.Missing.Count > 0 ? ExitCode.Unfinished : ExitCode.NothingOwed),
         new("mud", MudText.Of, floor => floor.Mud.Missing.Count > 0 ? ExitCode.Unfinished : ExitCode.NothingOwed),
         new("marks", MarksText.Of, floor => Of(floor.Marks)),
+        new("levels", LevelsText.Of, floor => Of(floor.Levels)),
     ];
 
     /// <summary>To fix where no marks fit; unfinished where something is not known, or a reading of the limits is not kept.</summary>
@@ -23,6 +24,15 @@ internal sealed record PanSheet(string Name, Func<FloorReport, Walk, string, str
         : ExitCode.NothingOwed;
 
     public static PanSheet Named(string? name) => All.FirstOrDefault(sheet => sheet.Name == name) ?? All[0];
+
+    /// <summary>To fix where a fall is proven past a limit that nobody disputes, or water stands for certain; unfinished where something is to be read.</summary>
+    private static ExitCode Of(LevelReport levels)
+    {
+        var held = levels.Planes.SelectMany(plane => plane.Held).Where(one => !one.Limits.Disputed).SelectMany(one => new[] { one.Flat, one.Steep ?? LevelVerdict.Ok }).ToList();
+        return held.Contains(LevelVerdict.Correction) || levels.Ponds.Any(pond => pond.Least > 1e-9) ? ExitCode.ToFix
+            : levels.Missing.Count > 0 || levels.Again.Count > 0 || levels.Bumps.Count > 0 || levels.Ponds.Count > 0 || held.Contains(LevelVerdict.ReadAgain) ? ExitCode.Unfinished
+            : ExitCode.NothingOwed;
+    }
 
     /// <summary>To fix where nothing fits; unfinished where something is not known, or fits by one reading and not by another.</summary>
     private static ExitCode Of(PanReport pan) =>

@@ -22,7 +22,7 @@ internal sealed class LogFile(string path, string shown)
     public static LogFile Of(JobFile job, Terminal terminal) => new(terminal.FullPath(Beside(job.Shown)), Beside(job.Shown));
 
     /// <summary><c>juniper.log.jsonl</c> beside <c>juniper.job.yaml</c>.</summary>
-    public static string Beside(string job) => Without(Without(job, ".yaml"), ".job") + ".log.jsonl";
+    public static string Beside(string job, string ending = ".log.jsonl") => Without(Without(job, ".yaml"), ".job") + ending;
 
     /// <summary>What stands in it; empty where there is none. Bytes that are no text spoil their own line only.</summary>
     public string Text() => Encoding.UTF8.GetString(_known = Bytes());

@@ -8,7 +8,7 @@ internal static class FormWords
     public static readonly IReadOnlyList<(string, Form)> Forms =
     [
         ("choice", Form.Choice), ("amount", Form.Amount), ("height", Form.Height), ("fall", Form.Fall),
-        ("size", Form.Size), ("point", Form.Point), ("outline", Form.Outline), ("conclusion", Form.Conclusion),
+        ("size", Form.Size), ("point", Form.Point), ("outline", Form.Outline), ("levels", Form.Levels), ("conclusion", Form.Conclusion),
     ];
 
     public static readonly IReadOnlyList<(string, Measure)> Measures =
@@ -50,7 +50,7 @@ internal static class FormWords
     /// <summary>The measure that a form has by nature; null: the vocabulary says it, or there is none.</summary>
     public static Measure? MeasureOf(Form form) => form switch
     {
-        Form.Height or Form.Size or Form.Point or Form.Outline => Measure.Length,
+        Form.Height or Form.Size or Form.Point or Form.Outline or Form.Levels => Measure.Length,
         Form.Fall => Measure.Slope,
         _ => null,
     };

@@ -38,6 +38,10 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         return header;
     }
 
+    /// <summary>What the line <c>readings by</c> of a job says; what can't be read of it was told with the job.</summary>
+    public static Provenance ByOf(string? typed, At at, Vocabulary vocabulary) => typed is null ? Provenance.Nobody
+        : new HeaderReader(vocabulary, new ProblemList()).ByOf(new ScalarNode(typed, Quoted: false, at.Line, Straight: true, at));
+
     /// <summary>The header with one line written otherwise; a blank one takes the answer away.</summary>
     public Header Change(string key, NamedNode entry, Header header)
     {

@@ -115,6 +115,9 @@ internal static class Faults
 
     public static Fault FinishedFaces(int at) => new("outline-faces", at, "An outline goes along the finished faces. Write the finished size, or leave the line blank until it is known.");
 
+    public static Fault NoLevel(string typed, int at) =>
+        new("levels-point", at, $"\"{Cut(typed)}\" is no point with its height. Write each as from left, from entry, then how high: {LevelSets.Example}. Fractions with a dash: 42-1/2.");
+
     public static Fault NotOneNumber() => new("one-number", 0, "One exact number is asked here. Leave out over, under, strong and shy.");
 
     public static string WantedOf(Measure measure) => measure switch

@@ -60,6 +60,12 @@ public static class Notation
         ? Faults.TooLong(LongestText, Outlines.Example)
         : Outlines.Read(text, lone);
 
+    /// <summary>Levels of a floor, each from the left, from the entry, up from any one level line: <c>0,0 3/4  30,0 3/4  30,18 0</c>; with <c>down</c> in
+    /// front, down from it.</summary>
+    public static Taken<ReadingValue.OfLevels> ReadLevels(string text, Unit? lone) => text.Length > LevelSets.LongestText
+        ? Faults.TooLong(LevelSets.LongestText, LevelSets.Example)
+        : LevelSets.Read(text, lone);
+
     /// <summary>
     /// A quantity of a rule or vocabulary file, one exact number of any measure: <c>2 in</c>, <c>1/4 per ft</c>, <c>900 sq in</c>,
     /// <c>15 min</c>, <c>50 F</c>, <c>0.1 % fall</c>, <c>1:80</c>.

@@ -62,4 +62,8 @@ public abstract record Known
 
     /// <summary>A floor by its corners, as read.</summary>
     public sealed record Corners(CornerPoints Points) : Known;
+
+    /// <summary>Levels of a floor, as read.</summary>
+    /// <param name="Half">Half a mark of the tool: each height is so near to the true one.</param>
+    public sealed record Levels(LevelSet Points, Rational Half) : Known;
 }

@@ -38,6 +38,9 @@ public abstract record ReadingValue
     /// <param name="Corners">Of the finished floor, one after the other.</param>
     public sealed record OfOutline(CornerPoints Corners, Unit Unit) : ReadingValue;
 
+    /// <param name="Points">Heights from any one level line.</param>
+    public sealed record OfLevels(LevelSet Points, Unit Unit) : ReadingValue;
+
     /// <summary>Looked, not there.</summary>
     public sealed record OfNone : ReadingValue;
 

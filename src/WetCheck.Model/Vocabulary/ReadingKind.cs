@@ -68,6 +68,9 @@ public enum Form
     /// <summary>Corners of a floor, each a length from the left and one from the entry.</summary>
     Outline,
 
+    /// <summary>Points of a floor, each two lengths for its place and one for its height; one fact together.</summary>
+    Levels,
+
     /// <summary>Yes or no, filled by rules.</summary>
     Conclusion,
 }

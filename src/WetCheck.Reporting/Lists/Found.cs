@@ -20,6 +20,7 @@ internal static class Found
             "value.point", ("left", telling.Show.Of(point.FromLeft, point.Unit)), ("entry", telling.Show.Of(point.FromEntry, point.Unit))),
         ReadingValue.OfOutline outline => telling.Phrases.Say("value.outline", ("corners", string.Join("; ", outline.Corners.All.Select(corner =>
             $"{telling.Show.Of(corner.FromLeft, outline.Unit)}, {telling.Show.Of(corner.FromEntry, outline.Unit)}")))),
+        ReadingValue.OfLevels levels => telling.Phrases.Say("value.levels", ("count", $"{levels.Points.All.Count}")),
         ReadingValue.OfNone => telling.Phrases["value.none"],
         _ => telling.Phrases["value.hidden"],
     };
@@ -72,6 +73,7 @@ internal static class Found
                 ReadingValue.OfSize size => size.Unit,
                 ReadingValue.OfPoint point => point.Unit,
                 ReadingValue.OfOutline outline => outline.Unit,
+                ReadingValue.OfLevels levels => levels.Unit,
                 _ => null,
             })
             .FirstOrDefault(unit => unit?.Measure == measure) ?? telling.UnitOf(measure);

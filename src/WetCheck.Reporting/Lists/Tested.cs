@@ -35,6 +35,6 @@ internal static class Tested
             ? by is Comparison.AtLeast or Comparison.Over ? limit + test.Slack.AsRead : limit - test.Slack.AsRead
             : null;
 
-    private static Unit UnitOf(Measured test, Telling telling) =>
+    private static Unit UnitOf(Measured test, Telling telling) => test.Fact?.Kind.Measure is { } measure && measure != Measure.Length ? telling.UnitOf(measure) :
         Facts(test).Where(fact => fact.Counted is not null).Select(fact => Reporting.Found.UnitOf(fact, telling)).FirstOrDefault() ?? telling.UnitOf(Measure.Length);
 }

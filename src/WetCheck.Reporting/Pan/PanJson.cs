@@ -49,6 +49,7 @@ public static class PanJson
             HeightsJson.Write(json, floor.Heights, says);
             MudJson.Write(json, floor.Mud, says);
             MarksJson.Write(json, floor.Marks, says);
+            LevelsJson.Write(json, floor.Levels, says);
             json.WriteString("closing", says.Phrases["close.record"]);
             json.WriteEndObject();
         }

@@ -10,6 +10,8 @@ internal sealed record PanSays(Phrases Phrases, RuleBook Book, bool Metric)
 
     public string Fall(double slope, Rounding rounding = Rounding.Nearest) => Phrases.Show.Of(Exact(slope), Metric ? Unit.RiseOverRun : Unit.InchPerFoot, rounding);
 
+    public string Of(double number, Unit unit) => Phrases.Show.Of(Exact(number), unit);
+
     public string Place(Spot at) => Phrases.Say("value.point", ("left", Length(at.X)), ("entry", Length(at.Y)));
 
     /// <summary>"back wall", "back wall 2".</summary>

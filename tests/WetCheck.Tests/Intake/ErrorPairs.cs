@@ -64,6 +64,7 @@ public sealed partial class ErrorPairs
             "change" => JobChange.Apply(BookText.Job("units: inches"), BookText.Vocabulary, text.TrimEnd('\n')).Problem is { } problem ? [problem] : [],
             "log" => LogReader.Read("juniper.log.jsonl", text).Problems,
             "answer" => JobLog.Apply(BookText.Job("units: inches\nnails:\n  left: 3 above\n"), BookText.Vocabulary, LogReader.Read("juniper.log.jsonl", text).Answers).Problems,
+            "levels" => LevelFile.Apply(BookText.Job("units: inches\nfloor:\n  levels: 0,0 3/4  30,18 0\n"), BookText.Vocabulary, Path.GetFileName(file), text).Problems,
             "repeat" => JobReader.Read("long.job.yaml", Repeated(text), BookText.Vocabulary).Problems,
             "files" => BookText.With(Parted(text)).Problems,
             var sort => BookText.With([(PathOf(sort), text)]).Problems,

@@ -27,6 +27,7 @@ internal static class JobPage
         ReadingValue.OfSize size => $"{size.Width} x {size.Depth} {size.Between} {size.Floor}",
         ReadingValue.OfPoint point => $"{point.FromLeft}, {point.FromEntry}",
         ReadingValue.OfOutline outline => string.Join(" ", outline.Corners.All.Select(corner => $"{corner.FromLeft},{corner.FromEntry}")),
+        ReadingValue.OfLevels levels => string.Join(" ", levels.Points.All.Select(point => $"{point.FromLeft},{point.FromEntry} {point.Up}")),
         ReadingValue.OfNone => "none",
         _ => "hidden",
     };

@@ -25,6 +25,7 @@ internal static class MissingLine
     public const string PreSlope = "pre-slope.at drain";
     public const string Judged = "floor.judged";
     public const string TileAdds = "tile.floor adds";
+    public const string Levels = "floor.levels";
 
     public static PanMissing Of(string key, string line, bool metric) => new(key, line, (line, metric) switch
     {
@@ -62,6 +63,8 @@ internal static class MissingLine
         (PreSlope, true) => "plan 25",
         (TileAdds, false) => "plan 1/2",
         (TileAdds, true) => "plan 12",
+        (Levels, false) => "0,0 3/4  60,0 3/4  30,18 0",
+        (Levels, true) => "0,0 19  1500,0 19  750,450 0",
         (_, false) => "IRC 2021",
         _ => "NCC 2022",
     });

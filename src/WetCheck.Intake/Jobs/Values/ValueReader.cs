@@ -30,6 +30,7 @@ internal sealed class ValueReader(Vocabulary vocabulary, Unit? lone, ProblemList
             Form.Fall => Take(FallReader.Read(piece.Text, lone), piece),
             Form.Size => Take(Notation.ReadSize(piece.Text, lone), piece),
             Form.Outline => Take(Notation.ReadOutline(piece.Text, lone), piece),
+            Form.Levels => Take(Notation.ReadLevels(piece.Text, lone), piece),
             Form.Point => Take(Notation.ReadPoint(piece.Text, lone), piece),
             _ => Take(Notation.ReadAmount(piece.Text, reading.Measure ?? Measure.Count, lone), piece),
         };

@@ -22,7 +22,7 @@ internal sealed class Values(RuleBook book, TrueRoom room, Dice dice)
         {
             Form.Choice => [.. reading.Choices.Select(choice => Tape.Of(new ReadingValue.OfChoice(choice.Key))), .. none],
             Form.Size => [.. true_, .. Sizes()],
-            Form.Outline => [],
+            Form.Outline or Form.Levels => [],
             Form.Point => [.. true_, .. Points()],
             Form.Fall => [.. true_, .. Few(Falls(kind, reading)).Select(rise => Tape.Of(new ReadingValue.OfFall(rise, 36, Unit.Inch)))],
             Form.Height => [.. true_, .. Few(Heights(kind, reading, truth)).Select(number => Number(reading, number))],
