@@ -59,8 +59,9 @@ internal sealed class StartQuestions(Job job, Vocabulary vocabulary, Phrases phr
         return Asked(new(section, _examples.Alone("", ask, kind, main) with { Said = SaidOf(kind) }, kind.IsList ? [seen, .. places] : places), all, kind, main);
     }
 
+    /// <summary>What only a command works with, it asks for itself, with the line to write: the page has room for what the rules ask.</summary>
     private IEnumerable<AskedLines> Asked(StartSection way, StartSection? brief, PartKind kind, ReadingKind reading) =>
-        _rank.Of(kind, reading) is { } rank ? [new AskedLines(way, brief, rank)] : [];
+        reading.AskedBy is null && _rank.Of(kind, reading) is { } rank ? [new AskedLines(way, brief, rank)] : [];
 
     /// <summary>No line for the curb's faces where the method has no curb.</summary>
     private bool IsThere(Place place) => job.Method?.Never(place) != true;
