@@ -10,6 +10,13 @@ public static class FloorSheets
     {
         var known = Derive.From(job, book.Vocabulary);
         var falls = PanFalls.Of(job, book, known);
-        return new FloorReport(falls, FloorHeights.Of(job, book, known, falls), FloorMarks.Of(job, known, falls), FloorMud.Of(job, book, known, falls), FloorLevels.Of(job, known, falls));
+        var heights = FloorHeights.Of(job, book, known, falls);
+        return new FloorReport(
+            falls,
+            heights,
+            FloorMarks.Of(job, known, falls),
+            FloorMud.Of(job, book, known, falls),
+            FloorLevels.Of(job, known, falls),
+            FloorTiles.Of(job, book, known, falls, heights));
     }
 }

@@ -20,7 +20,12 @@ internal static class MaterialsReader
             Figure(fields.Map("flood test"), "depth", Measure.Length),
             Figure(fields.Map("waste"), "adds", Measure.Percent),
             [.. fields.Maps("bags").Select(Bag).OfType<MortarBag>()],
-            [.. fields.Maps("mixes").Select(Mix)]);
+            [.. fields.Maps("mixes").Select(Mix)])
+        {
+            LippageNarrow = Figure(fields.Map("lippage beside narrow joints"), "most", Measure.Length),
+            LippageWide = Figure(fields.Map("lippage beside wide joints"), "most", Measure.Length),
+            JointFrom = Figure(fields.Map("wide joint"), "from", Measure.Length),
+        };
         fields.Done();
         return read;
     }

@@ -50,6 +50,7 @@ public static class PanJson
             MudJson.Write(json, floor.Mud, says);
             MarksJson.Write(json, floor.Marks, says);
             LevelsJson.Write(json, floor.Levels, says);
+            TileJson.Write(json, floor.Tile, says);
             json.WriteString("closing", says.Phrases["close.record"]);
             json.WriteEndObject();
         }

@@ -57,14 +57,14 @@ public sealed class NothingOverlaps(Browser browser) : IClassFixture<Browser>
 
     private static IEnumerable<string> Examples()
     {
-        foreach (var example in new[] { "juniper", "juniper-made-right", "spruce", "banksia", "five-answers", "larch", "elder" })
+        foreach (var walk in new[] { "juniper", "juniper-made-right", "spruce", "banksia", "five-answers", "larch", "elder" }.Select(name => TheBook.Walk(TheBook.Example(name))).Append(TheBook.Walk(DrawnJobs.Whole)).Append(TheBook.Walk(DrawnJobs.Read)))
         {
-            var walk = TheBook.Walk(TheBook.Example(example));
             foreach (var language in new[] { "en", "es" })
             {
-                if (Drawn.PlanOf(walk, language) is { } plan)
+                var floor = FloorSheets.Of(walk.Job, walk.Book);
+                foreach (var drawing in new[] { PlanDrawing.Of(floor, walk, language), SectionDrawing.Of(floor, walk, language), NailDrawing.Of(floor, walk, language), ContourDrawing.Of(floor, walk, language) }.OfType<string>())
                 {
-                    yield return plan;
+                    yield return drawing;
                 }
 
                 foreach (var reader in new[] { Reader.Setter, Reader.Owner, Reader.Helper })

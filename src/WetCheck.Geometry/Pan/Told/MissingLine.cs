@@ -19,6 +19,11 @@ internal static class MissingLine
     public const string Curb = "curb.height";
     public const string Cap = "curb.cap adds";
     public const string WallAdds = "walls.adds";
+    public const string Tile = "tile.floor tile";
+    public const string TileLong = "tile.floor tile long";
+    public const string Joint = "tile.floor joint";
+    public const string GridFrom = "tile.grid from";
+    public const string Grid = "tile.grid";
     public const string RoomFloor = "shower.room floor";
     public const string Method = "method";
     public const string Bed = "bed.thickness";
@@ -53,6 +58,13 @@ internal static class MissingLine
         (Cap, true) => "plan 25",
         (WallAdds, false) => "plan 7/8",
         (WallAdds, true) => "plan 22",
+        (Tile or TileLong, false) => "2",
+        (Tile or TileLong, true) => "50",
+        (Joint, false) => "1/8",
+        (Joint, true) => "3",
+        (GridFrom, false) => "30, 18",
+        (GridFrom, true) => "750, 450",
+        (Grid, _) => "square to the walls",
         (RoomFloor, false) => "plan 1",
         (RoomFloor, true) => "plan 25",
         (Method, _) => "liner under mortar",
