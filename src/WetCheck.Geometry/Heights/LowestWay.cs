@@ -9,15 +9,24 @@ public static class LowestWay
 {
     private const double Same = 1e-6;
 
-    /// <param name="floor">Convex planes that meet corner to corner; their lowest corner is at the drain.</param>
+    /// <param name="floor">Convex planes that meet corner to corner.</param>
     /// <param name="exits">Places on the floor and heights of the exits, as the floor's.</param>
+    /// <param name="drain">Water rises over the corner nearest to it; null: over the lowest.</param>
     /// <returns>The level at which water leaves by each exit, the lowest first.</returns>
     /// <exception cref="ArgumentException">An exit is not on the floor.</exception>
-    public static IReadOnlyList<(int Exit, double Level)> Of(IReadOnlyList<Facet> floor, IReadOnlyList<(PlanPoint At, double Height)> exits)
+    public static IReadOnlyList<(int Exit, double Level)> Of(IReadOnlyList<Facet> floor, IReadOnlyList<(PlanPoint At, double Height)> exits, PlanPoint? drain = null)
     {
         var at = new List<(PlanPoint Place, double Height)>();
-        var planes = floor.Select(facet => facet.Corners.Select((corner, index) => Number(at, corner, facet.Heights[index])).ToList()).ToList();
-        var levels = Flood(at.ConvertAll(one => one.Height), planes);
+        var numbers = new Dictionary<(long, long, long), int>();
+        var planes = floor.Select(facet => facet.Corners.Select((corner, index) => Number(at, numbers, corner, facet.Heights[index])).ToList()).ToList();
+        var lowest = at.Min(one => one.Height);
+        var starts = Enumerable.Range(0, at.Count).Where(corner => drain is null && at[corner].Height <= lowest + Same).ToList();
+        if (drain is { } from)
+        {
+            starts.Add(Enumerable.Range(0, at.Count).MinBy(corner => (at[corner].Place - from).Length));
+        }
+
+        var levels = Flood(at.ConvertAll(one => one.Height), planes, starts);
         return [.. exits.Select((exit, index) => (index, Math.Max(exit.Height, PassTo(exit.At)))).OrderBy(one => one.Item2)];
 
         double PassTo(PlanPoint place) => planes.Select((corners, index) => (corners, Facet: floor[index])).Where(one => Holds(one.Facet, place))
@@ -25,24 +34,26 @@ public static class LowestWay
             .DefaultIfEmpty(double.NaN).Min() is var pass && !double.IsNaN(pass) ? pass : throw new ArgumentException("An exit is not on the floor.", nameof(exits));
     }
 
-    private static int Number(List<(PlanPoint Place, double Height)> known, PlanPoint place, double height)
+    /// <summary>Corners that differ by less than a millionth of an inch are one.</summary>
+    private static int Number(List<(PlanPoint Place, double Height)> known, Dictionary<(long, long, long), int> numbers, PlanPoint place, double height)
     {
-        var found = known.FindIndex(one => (one.Place - place).Length < Same && Math.Abs(one.Height - height) < Same);
-        if (found < 0)
+        var key = ((long)Math.Round(place.X / Same), (long)Math.Round(place.Y / Same), (long)Math.Round(height / Same));
+        if (!numbers.TryGetValue(key, out var number))
         {
+            numbers[key] = number = known.Count;
             known.Add((place, height));
         }
 
-        return found < 0 ? known.Count - 1 : found;
+        return number;
     }
 
-    /// <summary>The level at which water from the lowest corner reaches each corner.</summary>
-    private static double[] Flood(List<double> heights, List<List<int>> planes)
+    /// <summary>The level at which water reaches each corner.</summary>
+    private static double[] Flood(List<double> heights, List<List<int>> planes, List<int> starts)
     {
         var levels = Enumerable.Repeat(double.PositiveInfinity, heights.Count).ToArray();
         var around = planes.SelectMany(plane => plane.Select(corner => (corner, plane))).ToLookup(one => one.corner, one => one.plane);
         var wave = new PriorityQueue<int, double>();
-        foreach (var start in Enumerable.Range(0, heights.Count).Where(corner => heights[corner] <= heights.Min() + Same))
+        foreach (var start in starts)
         {
             wave.Enqueue(start, heights[start]);
         }

@@ -21,7 +21,11 @@ public sealed record LevelReport(
     IReadOnlyList<LevelBump> Bumps,
     IReadOnlyList<LevelAgain> Again,
     IReadOnlyList<LevelContour> Contours,
-    IReadOnlyList<PanMissing> Missing);
+    IReadOnlyList<PanMissing> Missing)
+{
+    /// <summary>Where water that rises first gets to the edge of the floor, and how high it then stands over the drain; null: the drain or no edge was read.</summary>
+    public (Spot At, double Height)? FirstOut { get; init; }
+}
 
 /// <summary>The fall of a plane square to its wall, or along a fold.</summary>
 /// <param name="Place">Side or corner, as in <see cref="PanSide"/>; of a corner without a name empty.</param>

@@ -9,6 +9,8 @@ internal static class LevelsJson
     public static void Write(Utf8JsonWriter json, LevelReport levels, PanSays says)
     {
         json.WriteStartObject("levels");
+        PanCaseJson.Place(json, "first_out_at", levels.FirstOut?.At);
+        PanCaseJson.Number(json, "first_out", levels.FirstOut?.Height);
         json.WriteNumber("readings", levels.Readings);
         PanCaseJson.Number(json, "half_mark", levels.Half);
         PanCaseJson.Number(json, "spacing", levels.Spacing);

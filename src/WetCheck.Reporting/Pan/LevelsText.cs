@@ -20,6 +20,7 @@ public static class LevelsText
         lines.AddRange(Block("levels.again", levels.Again.Select(says.Again)));
         lines.AddRange(Block("levels.planes", levels.Planes.Count > 0 ? says.Planes(levels.Planes) : isTold ? [phrases["levels.no-planes"]] : []));
         lines.AddRange(Block("levels.ponds", Ponds(levels, says, isTold)));
+        lines.AddRange(Block("levels.first-out", levels.FirstOut is var (edge, height) ? [phrases.Say("levels.edge", ("at", says.Pan.Place(edge)), ("height", says.Pan.Length(height)))] : []));
         lines.AddRange(Block("levels.bumps", levels.Bumps.Select(says.Bump)));
         lines.AddRange(Block("levels.flats", levels.Flats.Select(says.Flat)));
         lines.Add("");

@@ -1,4 +1,5 @@
 using WetCheck.Geometry;
+using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Heights;
 
@@ -45,6 +46,21 @@ public sealed class LowestWayOut
     [Fact]
     public void An_exit_off_the_floor_is_refused() => FluentActions
         .Invoking(() => LowestWay.Of([new(null, [new(0, 0), new(10, 0), new(10, 10)], [0, 1, 1])], [(new(-5, 5), 1)])).Should().Throw<ArgumentException>();
+
+    /// <summary>Worked out by hand: the edge is lowest at the entry; a hump of 1/2 in before it holds the water back so high.</summary>
+    [Theory]
+    [InlineData("", 0.25)]
+    [InlineData("  20,10 1/2", 0.5)]
+    public void A_floor_as_it_was_read_lets_water_out_past_its_humps(string hump, double level)
+    {
+        var levels = Told(Inches + Rectangle(40, 40) + "drain: { form: point }\n" + "readings by: MR, tape, 2026-11-25\n")
+            .Json["levels"]!["first_out"];
+        levels.Should().BeNull("nothing was read");
+        var job = Inches.Replace("floor: {", $"floor: {{ levels: \"0,0 3/4  20,0 1/4  40,0 3/4  0,20 3/4  20,20 0  40,20 3/4  0,40 3/4  20,40 3/4  40,40 3/4{hump}\",", StringComparison.Ordinal);
+        var told = Told(job + Rectangle(40, 40) + "drain: { form: point }\n").Json["levels"]!;
+        Number(told["first_out"]).Should().Be(level);
+        (Number(told["first_out_at"]![0]), Number(told["first_out_at"]![1])).Should().Be((20, 0));
+    }
 
     /// <summary>Round a drain at (30, 30): eight corners, eight places half way, all of heights of their own. Outer triangles first.</summary>
     private static List<Facet> Floor(Random random)

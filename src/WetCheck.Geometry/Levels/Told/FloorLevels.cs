@@ -40,7 +40,10 @@ public static class FloorLevels
             [.. planes.Facets.SelectMany(facet => Bumps.Of(facet, surface)).DistinctBy(bump => bump.At).OrderByDescending(bump => Math.Abs(bump.Off)).Select(bump => new LevelBump(Spot(bump.At), bump.Off, bump.Readings))],
             [.. doubts.Select(doubt => new LevelAgain(doubt.Why == LevelDoubtKind.Twice ? "twice" : "outside", Spot(all[doubt.Point].At))), .. alone.Select(one => new LevelAgain("alone", Spot(points[one].At)))],
             [.. Lines(surface, drains, metric)],
-            [.. falls.Missing, .. (PanMissing[])(drains.Count == 0 && drain is not null ? [MissingLine.Of("no-level-at-drain", MissingLine.Levels, metric)] : [])]);
+            [.. falls.Missing, .. (PanMissing[])(drains.Count == 0 && drain is not null ? [MissingLine.Of("no-level-at-drain", MissingLine.Levels, metric)] : [])])
+        {
+            FirstOut = drains.Count > 0 && FirstOut.Of(surface, outline, points[drains[0]].At) is var (edge, level) ? (Spot(edge), level - points[drains[0]].Height) : null,
+        };
     }
 
     /// <summary>Flatter than the least that anyone reads square to a wall.</summary>
