@@ -17,6 +17,7 @@ public static class FloorSheets
             FloorMarks.Of(job, known, falls),
             FloorMud.Of(job, book, known, falls),
             FloorLevels.Of(job, known, falls),
-            FloorTiles.Of(job, book, known, falls, heights));
+            FloorTiles.Of(job, book, known, falls, heights),
+            FloorLiner.Of(job, known, falls, heights));
     }
 }

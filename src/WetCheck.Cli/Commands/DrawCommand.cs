@@ -14,6 +14,7 @@ internal static class DrawCommand
         ("plan", PlanDrawing.Of, "draw.no-floor"),
         ("section", SectionDrawing.Of, "draw.no-section"),
         ("nails", NailDrawing.Of, "draw.no-nails"),
+        ("liner", LinerDrawing.Of, "draw.no-liner"),
         ("contours", ContourDrawing.Of, "draw.no-contours"),
     ];
 

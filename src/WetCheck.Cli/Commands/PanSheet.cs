@@ -14,6 +14,7 @@ internal sealed record PanSheet(string Name, Func<FloorReport, Walk, string, str
         new("heights", HeightsText.Of, floor => floor.Heights.Missing.Count > 0 ? ExitCode.Unfinished : ExitCode.NothingOwed),
         new("mud", MudText.Of, floor => floor.Mud.Missing.Count > 0 ? ExitCode.Unfinished : ExitCode.NothingOwed),
         new("marks", MarksText.Of, floor => Of(floor.Marks)),
+        new("liner", LinerText.Of, floor => floor.Liner.Missing.Count > 0 ? ExitCode.Unfinished : ExitCode.NothingOwed),
         new("tile", TileText.Of, floor => floor.Tile.Laid is { } laid && floor.Tile.Allowed is { } allowed && laid.Worst > allowed ? ExitCode.ToFix : floor.Tile.Missing.Count > 0 ? ExitCode.Unfinished : ExitCode.NothingOwed),
         new("levels", LevelsText.Of, floor => Of(floor.Levels)),
     ];

@@ -122,7 +122,7 @@ internal sealed class Canvas
     private bool Finds(Wanted label)
     {
         var (width, height) = (Lettering.Width(label.Text, label.Size, label.IsBold), label.Size);
-        foreach (var far in new[] { 0, 1, 2.5, 4, 6, 8, 11, 14, 18, 23, 29, 36, 45 })
+        foreach (var far in new[] { 0, 1, 2.5, 4, 6, 8, 11, 14, 18, 23, 29, 36, 45, 56, 70, 88, 110 })
         {
             foreach (var way in label.Ways())
             {
@@ -180,10 +180,10 @@ internal sealed class Canvas
 
     private sealed record Wanted(string Text, Mm Near, bool IsBold, double Size, Mm? Toward)
     {
-        /// <summary>Sixteen ways to go from it, those it is wanted on first.</summary>
+        /// <summary>Ways to go from it, those it is wanted on first.</summary>
         public IEnumerable<Mm> Ways()
         {
-            var all = Enumerable.Range(0, 16).Select(turn => new Mm(Math.Cos(turn * Math.PI / 8), -Math.Sin(turn * Math.PI / 8)));
+            var all = Enumerable.Range(0, 32).Select(turn => new Mm(Math.Cos(turn * Math.PI / 16), -Math.Sin(turn * Math.PI / 16)));
             return Toward is not { } toward ? all
                 : all.Where(way => (way.X * toward.X) + (way.Y * toward.Y) > 0.1).OrderByDescending(way => Math.Round((way.X * toward.X) + (way.Y * toward.Y), 6));
         }

@@ -5,7 +5,7 @@ namespace WetCheck.Reporting;
 /// <summary>The small plan of a list: the numbers of what is to fix and to read again stand where the faults are.</summary>
 internal static class FindingPlan
 {
-    private const double Most = 78;
+    private const double Most = 64;
 
     /// <summary>Proportions of a floor nobody has measured; the drawing says that it isn't to scale.</summary>
     private static readonly FloorPlan s_anyFloor = Rectangle(60, 36);
@@ -49,6 +49,6 @@ internal static class FindingPlan
         return new FloorPlan(corners,
         [
             new("entry", corners[0], corners[1]), new("left", corners[3], corners[0]), new("back", corners[2], corners[3]), new("right", corners[1], corners[2]),
-        ], new Spot(width / 2, depth / 2), null);
+        ], null, null);
     }
 }

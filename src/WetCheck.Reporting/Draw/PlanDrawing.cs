@@ -27,10 +27,22 @@ public static class PlanDrawing
 
         plan.Names();
         PlanSizes.Draw(plan, walk.Floor);
-        return plan.Canvas.Svg("plan", says.Phrases.Say("draw.plan-title", ("job", walk.Job.Name)), [.. PlanTold.Of(floor.Falls, drawn, says)], plan.Bar);
+        return plan.Canvas.Svg("plan", says.Phrases.Say("draw.plan-title", ("job", walk.Job.Name)), [.. PlanTold.Of(floor.Falls, drawn, says)], () => Below(plan, drawn));
     }
 
-    /// <summary>The one that fits, along the folds where that fits too; else the first that has heights.</summary>
-    private static PanCase? Drawn(PanReport falls) =>
-        falls.Cases.OrderByDescending(one => one is { Feasible: Tri.Yes, Mark: not null }).ThenByDescending(one => one.Limits.AlongFolds).FirstOrDefault(one => one.Height is not null);
+    /// <summary>What the falls are told of, and whether that fits.</summary>
+    private static void Below(PlanBase plan, PanCase? drawn)
+    {
+        var lines = drawn is null ? [] : PlanTold.Case(drawn, plan.Says).SelectMany(line => Column.Wrap(line, width: 64)).ToList();
+        foreach (var line in lines)
+        {
+            plan.Canvas.TextFrom(line, new Mm(plan.Canvas.Extent.Left, plan.Canvas.Extent.Bottom + (line == lines[0] ? 6 : 3)));
+        }
+
+        plan.Bar();
+    }
+
+    /// <summary>With the grate where it is told, as the drain is drawn. The one that fits, along the folds where that fits too; else the first that has heights.</summary>
+    private static PanCase? Drawn(PanReport falls) => falls.Cases.Where(one => one.Taken == falls.Cases[^1].Taken)
+        .OrderByDescending(one => one is { Feasible: Tri.Yes, Mark: not null }).ThenByDescending(one => one.Limits.AlongFolds).FirstOrDefault(one => one.Height is not null);
 }

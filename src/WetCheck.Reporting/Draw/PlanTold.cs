@@ -20,7 +20,11 @@ internal static class PlanTold
             yield break;
         }
 
-        yield return phrases.Say("draw.case", ("measure", pan.Measure(one.Limits)), ("taken", pan.Taken(one.Taken)), ("limits", pan.Limits(one.Limits)));
+        foreach (var line in Case(one, says))
+        {
+            yield return line;
+        }
+
         yield return phrases.Say("pan.at-height", ("height", pan.Length(height)));
         foreach (var wall in one.Walls)
         {
@@ -32,9 +36,20 @@ internal static class PlanTold
             yield return phrases.Say("pan.fold", ("corner", pan.Corner(fold)), ("fall", pan.Fall(fold.Slope)));
         }
 
+    }
+
+    /// <summary>How the falls are read, whether that fits, and what is dashed.</summary>
+    public static IEnumerable<string> Case(PanCase one, DrawSays says)
+    {
+        yield return says.Phrases.Say("draw.case", ("measure", says.Pan.Measure(one.Limits)), ("taken", says.Pan.Taken(one.Taken)), ("limits", says.Pan.Limits(one.Limits)));
+        if (one.Feasible == Tri.No)
+        {
+            yield return says.Phrases["draw.does-not-fit"];
+        }
+
         if (one.Region.Count > 2)
         {
-            yield return phrases["draw.region"];
+            yield return says.Phrases["draw.region"];
         }
     }
 }

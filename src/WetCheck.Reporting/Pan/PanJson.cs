@@ -51,6 +51,7 @@ public static class PanJson
             MarksJson.Write(json, floor.Marks, says);
             LevelsJson.Write(json, floor.Levels, says);
             TileJson.Write(json, floor.Tile, says);
+            LinerJson.Write(json, floor.Liner, says);
             json.WriteString("closing", says.Phrases["close.record"]);
             json.WriteEndObject();
         }

@@ -15,13 +15,13 @@ internal static class TapeFractions
         return $"{Sign(marks)}{Mixed(BigInteger.Abs(marks), finest, "-")}\"";
     }
 
-    /// <summary><c>3'-6 1/2"</c>, <c>3'-0"</c>; below a foot as inches.</summary>
+    /// <summary><c>3'-6 1/2"</c>, <c>3'-0"</c>, <c>3'-0 3/4"</c>; below a foot as inches.</summary>
     public static string Feet(Rational inches, int finest, Rounding rounding)
     {
         var marks = Marks.Count(inches, new Rational(1, finest), rounding);
         var (feet, rest) = BigInteger.DivRem(BigInteger.Abs(marks), 12 * finest);
         return feet.IsZero ? Inches(inches, finest, rounding)
-            : string.Create(CultureInfo.InvariantCulture, $"{Sign(marks)}{feet}'-{Mixed(rest, finest, " ")}\"");
+            : string.Create(CultureInfo.InvariantCulture, $"{Sign(marks)}{feet}'-{(rest.Sign > 0 && rest < finest ? "0 " : "")}{Mixed(rest, finest, " ")}\"");
     }
 
     private static string Sign(BigInteger marks) => marks.Sign < 0 ? "-" : "";

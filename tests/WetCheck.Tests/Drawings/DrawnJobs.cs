@@ -13,9 +13,10 @@ internal static class DrawnJobs
           room floor: 1/2
         liner falls: { left: 3/4 over 30, back: 1/2 over 18, entry: 1/2 over 18 }
         drain: { top: 2-1/8, above substrate: 3-1/8, grate: 4-1/4, grate shape: square }
-        curb: { height: 5, cap adds: plan 1, width: 5 }
+        curb: { height: 5, cap adds: plan 1, width: 5, rough width: 4-1/2 }
         bed: { thickness: plan 1-1/2 }
-        liner: { left: 8-1/4, back: 3, right: 2-1/2 }
+        walls: { adds: plan 7/8 }
+        liner: { outside: 3, left: 8-1/4, back: 3, right: 2-1/2 }
         nails:
           seen: all
           left: 3 above, 1/2 above, 2-1/2 above

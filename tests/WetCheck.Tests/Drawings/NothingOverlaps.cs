@@ -62,7 +62,7 @@ public sealed class NothingOverlaps(Browser browser) : IClassFixture<Browser>
             foreach (var language in new[] { "en", "es" })
             {
                 var floor = FloorSheets.Of(walk.Job, walk.Book);
-                foreach (var drawing in new[] { PlanDrawing.Of(floor, walk, language), SectionDrawing.Of(floor, walk, language), NailDrawing.Of(floor, walk, language), ContourDrawing.Of(floor, walk, language) }.OfType<string>())
+                foreach (var drawing in new[] { PlanDrawing.Of(floor, walk, language), SectionDrawing.Of(floor, walk, language), NailDrawing.Of(floor, walk, language), ContourDrawing.Of(floor, walk, language), LinerDrawing.Of(floor, walk, language) }.OfType<string>())
                 {
                     yield return drawing;
                 }

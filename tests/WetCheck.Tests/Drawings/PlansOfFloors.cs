@@ -52,6 +52,7 @@ public sealed class PlansOfFloors
     [InlineData(60, "5'-0\"")]
     [InlineData(42.5, "3'-6 1/2\"")]
     [InlineData(48, "4'-0\"")]
+    [InlineData(48.75, "4'-0 3/4\"")]
     public void Sizes_are_feet_and_inches_from_a_foot_on(double width, string said) => Drawn.Plan(Inches + Rectangle(width, 36)).Texts.Should().Contain(said);
 
     [Fact]
@@ -88,6 +89,15 @@ public sealed class PlansOfFloors
 
     [Fact]
     public void No_floor_no_plan() => Drawn.PlanOf(TheBook.Walk("units: inches\nshower: { drain at: \"30, 18\" }\n")).Should().BeNull();
+
+    /// <summary>To its grate 60 x 36 has no level rim along the folds, as the falls sheet says: the plan says so too, and draws what it says.</summary>
+    [Fact]
+    public void A_floor_that_does_not_fit_is_drawn_with_its_grate_and_says_so()
+    {
+        var plan = Drawn.Plan(Inches + Grate + Rectangle(60, 30));
+        plan.Told.Should().Contain("drain with its grate").And.Contain("No level rim keeps to these limits");
+        plan.Texts.Should().Contain("No level rim keeps to these limits: see the falls.");
+    }
 
     /// <summary>The plan of a list: every number at a place of the floor, and in the words beside it.</summary>
     [Fact]

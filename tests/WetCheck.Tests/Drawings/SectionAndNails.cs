@@ -37,6 +37,16 @@ public sealed class SectionAndNails
         map.Root.Elements().Count(one => one.Name.LocalName == "circle").Should().Be(2);
     }
 
+    /// <summary>Between the studs it is 61-3/4 x 36-7/8; the walls take 8 in, the curb 5, 4-1/2 and 3.</summary>
+    [Fact]
+    public void The_liner_is_cut_round_its_flaps()
+    {
+        var sheet = Draw(LinerDrawing.Of, DrawnJobs.Whole);
+        sheet.Texts.Should().Contain(["6'-5 3/4\"", "4'-9 3/8\"", "Back wall (C) 8\"", "Entry (A) 12-1/2\"", "pleat", "pleat, piece"]);
+        sheet.Told.Should().Contain("up the curb 5\", over it 4-1/2\", down outside 3\".");
+        Draw(LinerDrawing.Of, DrawnJobs.Whole.Replace("outside: 3", "outside: 4", StringComparison.Ordinal)).Texts.Should().Contain("4'-10 3/8\"");
+    }
+
     [Fact]
     public void Contours_and_the_low_place_are_drawn()
     {
@@ -49,7 +59,7 @@ public sealed class SectionAndNails
     [Fact]
     public void What_is_not_told_is_not_drawn()
     {
-        foreach (var drawing in new Func<FloorReport, Walk, string, string?>[] { SectionDrawing.Of, NailDrawing.Of, ContourDrawing.Of })
+        foreach (var drawing in new Func<FloorReport, Walk, string, string?>[] { SectionDrawing.Of, NailDrawing.Of, ContourDrawing.Of, LinerDrawing.Of })
         {
             var walk = TheBook.Walk("method: liner under mortar\nunits: inches\n");
             drawing(FloorSheets.Of(walk.Job, walk.Book), walk, "en").Should().BeNull();

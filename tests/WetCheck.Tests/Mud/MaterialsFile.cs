@@ -8,7 +8,7 @@ public sealed class MaterialsFile
 {
     [Fact]
     public void Each_figure_has_its_row_of_the_sources() =>
-        TheBook.Book.Materials.Rows.Select(one => one.Row).Distinct().Should().Equal("TS-10", "MB-07", "TS-01", "MB-90", "MB-14", "MB-10", "MB-08").And.BeSubsetOf(TheBook.Book.Sources.Keys);
+        TheBook.Book.Materials.Rows.Select(one => one.Row).Distinct().Should().Equal("TS-10", "MB-07", "TS-01", "MB-90", "TL-09", "MB-14", "MB-10", "MB-08").And.BeSubsetOf(TheBook.Book.Sources.Keys);
 
     /// <summary>What nobody has published is called what it is.</summary>
     [Fact]

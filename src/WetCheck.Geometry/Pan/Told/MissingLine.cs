@@ -24,6 +24,8 @@ internal static class MissingLine
     public const string Joint = "tile.floor joint";
     public const string GridFrom = "tile.grid from";
     public const string Grid = "tile.grid";
+    public const string RoughWidth = "curb.rough width";
+    public const string Outside = "liner.outside";
     public const string RoomFloor = "shower.room floor";
     public const string Method = "method";
     public const string Bed = "bed.thickness";
@@ -65,6 +67,10 @@ internal static class MissingLine
         (GridFrom, false) => "30, 18",
         (GridFrom, true) => "750, 450",
         (Grid, _) => "square to the walls",
+        (RoughWidth, false) => "4-1/2",
+        (RoughWidth, true) => "115",
+        (Outside, false) => "plan 3",
+        (Outside, true) => "plan 75",
         (RoomFloor, false) => "plan 1",
         (RoomFloor, true) => "plan 25",
         (Method, _) => "liner under mortar",
