@@ -17,6 +17,9 @@ internal sealed class Canvas
     private readonly List<Wanted> _wanted = [];
     private readonly HashSet<Hatch> _hatches = [];
 
+    /// <summary>Labels that found no place near what they name.</summary>
+    public int Lost { get; private set; }
+
     /// <summary>Of all that was drawn, with a little air.</summary>
     public Box Extent { get; private set; } = new(double.PositiveInfinity, double.PositiveInfinity, double.NegativeInfinity, double.NegativeInfinity);
 
@@ -106,14 +109,18 @@ internal sealed class Canvas
         below?.Invoke();
 
         var sheet = Extent.Wider(1.5);
-        return SvgText.Whole(name, title, told, sheet, _hatches, _lines.ToString(), _texts.ToString(), isAlone);
+        return SvgText.Whole(name, title, told, sheet, _hatches, _lines.ToString(), _texts.ToString(), isAlone, Lost);
     }
 
     /// <summary>As near as it can on the side that is wanted; else on any side.</summary>
     private void Find(Wanted label)
     {
-        if (!Finds(label) && !(label.Toward is not null && Finds(label with { Toward = null })))
+        // Where another text covers the place itself, no leader can start there: one a little beside it does.
+        var beside = Enumerable.Range(1, 3).SelectMany(far => Enumerable.Range(0, 8).Select(turn => new Mm(Math.Cos(turn * Math.PI / 4), Math.Sin(turn * Math.PI / 4)) * (3 * far)));
+        if (!Finds(label) && !(label.Toward is not null && Finds(label with { Toward = null })) && !beside.Any(off => Finds(label with { Toward = null, Near = label.Near + off })))
         {
+            // Nobody could tell what it names: it is said in words, and a test looks for it.
+            Lost++;
             var (wide, high) = (Lettering.Width(label.Text, label.Size, label.IsBold), label.Size);
             Place(label.Text, Box.Around(new Mm(Extent.Left + (wide / 2), Extent.Bottom + high), wide, high), isUpright: false, label.IsBold, label.Size);
         }

@@ -28,14 +28,20 @@ internal static class FindingPlan
         plan.Walls();
         plan.Drain();
         plan.Names();
-        foreach (var (number, spot) in placed)
+        foreach (var together in placed.GroupBy(one => one.Spot!.Value))
         {
-            plan.Canvas.Label(number, spot!.Value, isBold: true, size: Lettering.Number);
+            foreach (var (number, at) in together.Select((one, at) => (one.Number, at)))
+            {
+                plan.Canvas.Label(number, together.Key + (Beside(number) * ((at + 1) / 2 * (at % 2 == 0 ? 1 : -1))), isBold: true, size: Lettering.Number);
+            }
         }
 
         var told = placed.Select(one => phrases.Say("draw.number", ("number", one.Number), ("place", Place(walk, one.Number, says))));
         return plan.Canvas.Svg(name, phrases[isKnown ? "draw.numbers-title" : "draw.numbers-not-to-scale"], [phrases["draw.plan-told"], .. told], isKnown ? plan.Bar : plan.NotToScale, isAlone: false);
     }
+
+    /// <summary>Numbers of one wall stand side by side along it: upright at the left and the right, across elsewhere.</summary>
+    private static Mm Beside(string number) => number.EndsWith("-B", StringComparison.Ordinal) || number.EndsWith("-D", StringComparison.Ordinal) ? new Mm(0, Lettering.Number + 2) : new Mm(15, 0);
 
     private static string Place(Walk walk, string number, DrawSays says)
     {

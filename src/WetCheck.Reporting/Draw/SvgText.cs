@@ -35,11 +35,12 @@ internal static class SvgText
 
     /// <param name="name">Begins every name in it, so that two drawings may stand on one page.</param>
     /// <param name="isAlone">A file of its own; else it stands in a page.</param>
-    public static string Whole(string name, string title, IReadOnlyList<string> told, Box sheet, IEnumerable<Hatch> hatches, string lines, string texts, bool isAlone)
+    /// <param name="lost">Labels that found no place.</param>
+    public static string Whole(string name, string title, IReadOnlyList<string> told, Box sheet, IEnumerable<Hatch> hatches, string lines, string texts, bool isAlone, int lost)
     {
         var (width, height) = (Number(sheet.Right - sheet.Left), Number(sheet.Bottom - sheet.Top));
         var patterns = string.Concat(hatches.Order().Select(hatch => hatch.Svg(name)));
-        return $"<svg class=\"drawing\"{(isAlone ? " xmlns=\"http://www.w3.org/2000/svg\"" : "")} role=\"img\" aria-labelledby=\"{name}-title {name}-told\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"{Number(sheet.Left)} {Number(sheet.Top)} {width} {height}\">\n"
+        return $"<svg class=\"drawing\"{(lost > 0 ? $" data-lost=\"{lost}\"" : "")}{(isAlone ? " xmlns=\"http://www.w3.org/2000/svg\"" : "")} role=\"img\" aria-labelledby=\"{name}-title {name}-told\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"{Number(sheet.Left)} {Number(sheet.Top)} {width} {height}\">\n"
             + $"<title id=\"{name}-title\">{Escape.Html(title)}</title>\n"
             + $"<desc id=\"{name}-told\">{Escape.Html(string.Join('\n', told))}</desc>\n"
             + (isAlone ? $"<style>{Style}</style>\n" : "")

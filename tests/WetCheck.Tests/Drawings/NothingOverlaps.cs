@@ -11,6 +11,7 @@ public sealed class NothingOverlaps(Browser browser) : IClassFixture<Browser>
     /// <summary>Boxes are those of the letters as drawn; lines are followed in steps of a quarter of a millimetre.</summary>
     private const string Faults = """
         () => [...document.querySelectorAll('svg.drawing')].flatMap((svg, at) => {
+          const lost = svg.dataset.lost ? [`${at}: ${svg.dataset.lost} labels found no place`] : [];
           const sheet = svg.getBoundingClientRect();
           const texts = [...svg.querySelectorAll(':scope > text')].map(t => ({ t: t.textContent, r: t.getBoundingClientRect() }));
           const tight = texts.map(({ t, r }) => ({ t, r: { left: r.left + 0.3, right: r.right - 0.3, top: r.top + r.height * 0.2, bottom: r.bottom - r.height * 0.2 } }));
@@ -28,7 +29,7 @@ public sealed class NothingOverlaps(Browser browser) : IClassFixture<Browser>
               for (const { t, r } of tight) if (p.x > r.left && p.x < r.right && p.y > r.top && p.y < r.bottom) through.add(`${at}: a line goes through "${t}"`);
             }
           }
-          return [...off, ...on, ...through];
+          return [...lost, ...off, ...on, ...through];
         })
         """;
 
