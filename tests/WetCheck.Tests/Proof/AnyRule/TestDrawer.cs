@@ -62,7 +62,7 @@ internal sealed class TestDrawer(Vocabulary vocabulary, IReadOnlyList<Limit> lim
         return paths;
     }
 
-    private static bool IsTested(ReadingKind reading) => reading is { Is: Form.Choice or Form.Amount or Form.Height or Form.Fall };
+    private static bool IsTested(ReadingKind reading) => reading is { AskedBy: null, Is: Form.Choice or Form.Amount or Form.Height or Form.Fall };
 
     private Model.Path? Other(Model.Path path) => _paths.Values.SelectMany(paths => paths)
         .FirstOrDefault(other => other != path && other.Kind is not null && other.Reading.Measure == path.Reading.Measure && path.Reading.Is != Form.Choice && other.Reading.Is == path.Reading.Is);
