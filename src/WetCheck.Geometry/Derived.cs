@@ -12,6 +12,7 @@ internal static class Derived
         "floor facet" when kind.Name == "fall" => FloorFall.OfFacet(part, kind, facts),
         "floor valley" when kind.Name == "fall" => FloorFall.OfValley(part, kind, facts),
         "tile" when kind.Name == "coverage" => TileCoverage.Of(part, kind, facts),
+        "tile" when kind.Name == "fold lip" => FoldLip.Of(part, kind, facts),
         _ => null,
     };
 

@@ -7,6 +7,8 @@ namespace WetCheck.Geometry;
 /// <param name="Turned">The courses against the entry wall, against the clock, in degrees.</param>
 public sealed record TileGrid(double Long, double Wide, double Joint, PlanPoint From, double Turned)
 {
+    private const double Hair = 1e-6;
+
     public PlanPoint Along { get; } = new(Math.Cos(Turned * Math.PI / 180), Math.Sin(Turned * Math.PI / 180));
 
     /// <summary>Where a point lies, counted in tiles and their joints along and across the courses.</summary>
@@ -20,13 +22,13 @@ public sealed record TileGrid(double Long, double Wide, double Joint, PlanPoint 
         return [start, start + (Along * Long), start + (Along * Long) + (Along.Turned * Wide), start + (Along.Turned * Wide)];
     }
 
-    /// <summary>The middle of the joint after a tile, along its course or across it.</summary>
-    public IReadOnlyList<PlanPoint> JointAfter(int along, int across, bool course)
+    /// <summary>The joint after a tile, along its course or across it: its side a hair within the tile, its middle, its side a hair within the next, each from one end to the other.</summary>
+    public IReadOnlyList<(PlanPoint From, PlanPoint To)> JointAfter(int along, int across, bool course)
     {
         var (x, y) = (along * (Long + Joint), across * (Wide + Joint));
-        return course
-            ? [Place(x + Long + (Joint / 2), y), Place(x + Long + (Joint / 2), y + Wide)]
-            : [Place(x, y + Wide + (Joint / 2)), Place(x + Long, y + Wide + (Joint / 2))];
+        return [.. new[] { -Hair, Joint / 2, Joint + Hair }.Select(off => course
+            ? (Place(x + Long + off, y), Place(x + Long + off, y + Wide))
+            : (Place(x, y + Wide + off), Place(x + Long, y + Wide + off)))];
     }
 
     /// <summary>The grid moved, in parts of a tile and its joint.</summary>

@@ -20,6 +20,9 @@ public sealed record PanReport(
     /// <summary>Of a floor with two drains: the other one.</summary>
     public Spot? Second { get; init; }
 
+    /// <summary>The largest circle that fits the floor, its diameter too short by 0.002 in at most; null: no floor known.</summary>
+    public (Spot Middle, double Across)? Circle { get; init; }
+
     /// <summary>Where its two parts meet.</summary>
     public (Spot From, Spot To)? Ridge { get; init; }
 }

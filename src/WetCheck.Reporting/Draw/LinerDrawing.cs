@@ -55,7 +55,7 @@ public static class LinerDrawing
             }
         }
 
-        // Between two flaps at a square corner the sheet goes on to where their edges meet.
+        // Between two flaps the sheet goes on to where their edges meet; it is folded in half from the corner.
         for (var one = 0; one < cut.Flaps.Count; one++)
         {
             var (flap, next) = (cut.Flaps[one], cut.Flaps[(one + 1) % cut.Flaps.Count]);
@@ -63,12 +63,23 @@ public static class LinerDrawing
             if (corner is { Covers: > 0 })
             {
                 var (start, a, b) = (at(corner.At), at(flap.Corners[1]), at(next.Corners[2]));
-                var outer = a + (b - start);
+                var outer = Meet(a, a - at(flap.Corners[2]), b, b - at(next.Corners[1]));
                 canvas.Line(a, outer, Pen.Cut);
                 canvas.Line(b, outer, Pen.Cut);
-                canvas.Line(start, outer, Pen.Thin, Dash.Middle);
+
+                // Half way between the two fold lines, as far as the lower of the two flaps.
+                var half = (a - start).Unit + (b - start).Unit;
+                var (low, edge) = flap.Beyond <= next.Beyond ? (a, a - at(flap.Corners[2])) : (b, b - at(next.Corners[1]));
+                canvas.Line(start, Meet(start, half, low, edge), Pen.Thin, Dash.Middle);
             }
         }
+    }
+
+    /// <summary>Where two lines meet, each through a place in a direction.</summary>
+    private static Mm Meet(Mm a, Mm along, Mm b, Mm other)
+    {
+        var across = (along.X * other.Y) - (along.Y * other.X);
+        return a + (along * ((((b.X - a.X) * other.Y) - ((b.Y - a.Y) * other.X)) / across));
     }
 
     private static void Name(Canvas canvas, LinerFlap flap, DrawSays says, Func<Spot, Mm> at)

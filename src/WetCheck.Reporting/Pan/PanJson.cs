@@ -33,6 +33,8 @@ public static class PanJson
             json.WriteEndObject();
             PanCaseJson.Ring(json, "outline", pan.Outline);
             Sides(json, pan);
+            PanCaseJson.Place(json, "circle_at", pan.Circle?.Middle);
+            PanCaseJson.Number(json, "circle", pan.Circle?.Across);
             PanCaseJson.Place(json, "drain", pan.Drain);
             PanCaseJson.Place(json, "second_drain", pan.Second);
             PanCaseJson.Ring(json, "ridge", pan.Ridge is var (from, to) ? [from, to] : []);

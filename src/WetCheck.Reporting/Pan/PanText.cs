@@ -46,6 +46,11 @@ public static class PanText
             yield return says.Phrases.Say("pan.walls", ("walls", string.Join("; ", pan.Sides.Select(side => $"{says.Side(side.Name)} {says.Length(side.Length)}"))));
         }
 
+        if (pan.Circle is var (middle, across))
+        {
+            yield return says.Phrases.Say("pan.circle", ("across", says.Length(across)), ("at", says.Place(middle)));
+        }
+
         if (pan.Drain is { } drain)
         {
             yield return says.Phrases.Say("pan.drain", ("at", says.Place(drain)));

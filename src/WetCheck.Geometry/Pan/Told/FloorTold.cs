@@ -35,6 +35,14 @@ internal static class FloorTold
         (Outline?, PanMissing?) Missing(string key, string line) => (null, MissingLine.Of(key, line, metric));
     }
 
+    /// <summary>Of one fact alone, a finished size or the corners; null where it tells no floor.</summary>
+    public static Outline? Of(Known told) => told switch
+    {
+        Known.Pair { Between: Between.Finished, Floor: null } size => Outline.Rectangle(Inches(size.First), Inches(size.Second)),
+        Known.Corners { Points: var corners } => Enclosed(corners),
+        _ => null,
+    };
+
     public static double Inches(Spread spread) => spread.AsRead.Lo!.Value.Approximate;
 
     private static bool Differs(Outline floor, Known.Pair size) =>

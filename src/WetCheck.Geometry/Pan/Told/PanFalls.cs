@@ -30,6 +30,7 @@ public static class PanFalls
                 : [.. Cases(new FloorCase(outline, metric), limits, ways, place)])
         {
             Second = second is { } other ? new Spot(other.X, other.Y) : null,
+            Circle = outline is null ? null : InscribedCircle.Of(outline) is var circle ? (new Spot(circle.Middle.X, circle.Middle.Y), 2 * circle.Radius) : null,
             Ridge = cut is null || parts.Count == 0 ? null : (new Spot(cut.From.X, cut.From.Y), new Spot(cut.To.X, cut.To.Y)),
         };
     }
