@@ -20,9 +20,12 @@ internal sealed record Evidence(Side? Side, Measured? Test)
     private static Measured? TestOf(Side side, Check check)
     {
         var near = check.Judgement.Hangs.Where(hang => hang.Near).Select(hang => hang.Id).ToHashSet();
-        var close = side.Tests.FirstOrDefault(test => test.Answer != Tri.Yes && test.Fact is { } fact && near.Contains(fact.Id));
+        var close = side.Tests.FirstOrDefault(test => test.Answer != Tri.Yes && test.Fact is { } fact && Ways(fact).Any(way => near.Contains(way.Id)));
         return close ?? Deciding(side) ?? (side.Tests.Count > 0 ? side.Tests[0] : null);
     }
+
+    /// <summary>A fact, and what it is worked out from, by every way.</summary>
+    private static IEnumerable<Fact> Ways(Fact fact) => [fact, .. fact.From.SelectMany(Ways), .. fact.Also is { } also ? Ways(also) : []];
 
     private static Outcome Wanted(Check check) => check switch
     {
