@@ -40,6 +40,7 @@ internal static class CommandLine
             PunchCommand.Build(rules, terminal),
             PanCommand.Build(rules, terminal),
             DrawCommand.Build(rules, terminal),
+            TearoutCommand.Build(rules, terminal),
             RulesCommand.Build(rules, terminal),
             JobCommand.Build(rules, terminal),
         };

@@ -4,6 +4,7 @@ using WetCheck.Cli.Files;
 using WetCheck.Cli.Help;
 using WetCheck.Cli.Text;
 using WetCheck.Model;
+using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -28,6 +29,12 @@ internal static class WhyCommand
     private static ExitCode OfEntry(JobFile file, string asked, string? folder, Terminal terminal)
     {
         var held = Held.Of(file, BookHere.LoadFor(file, folder, terminal), [], terminal);
+        if (OldWorkReading.Of(held.Walk.Job, held.Walk.Book).Causes.FirstOrDefault(cause => string.Equals(cause.Cause.Number, asked, StringComparison.OrdinalIgnoreCase)) is { } cause)
+        {
+            terminal.Out.Write(WhyCause.Of(cause, held.Walk, Languages.English, Lists.Now(terminal, Languages.English)));
+            return ExitCodes.Of(held.Walk.Problems);
+        }
+
         var entry = Numbered.Find(held.Walk, asked) ?? throw new Halt(ExitCode.TypedWrong, Numbered.NotFound(held.Walk, asked));
         terminal.Out.Write(Lists.Why(held.Walk, entry, terminal));
         return ExitCodes.Of(held.Walk.Problems);

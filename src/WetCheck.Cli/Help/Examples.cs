@@ -53,6 +53,12 @@ internal static class Examples
         [
             "wetcheck draw juniper -o juniper.svg         its floor from above",
         ],
+        ["tearout"] =
+        [
+            "wetcheck tearout juniper                     what accounts for what was found",
+            "wetcheck tearout juniper --sheet tests       tests that open nothing, in order",
+            "wetcheck why juniper M-01                    one cause, with the lines it stands on",
+        ],
         ["rules"] = ["wetcheck rules", "wetcheck rules --format md"],
         ["prove"] = ["wetcheck rules prove", "wetcheck rules prove liner/turn-up", "wetcheck rules prove liner"],
         ["job"] = ["wetcheck job new larkspur", "wetcheck job sample"],

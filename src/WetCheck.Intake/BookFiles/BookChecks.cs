@@ -29,12 +29,35 @@ internal static class BookChecks
             problems.Add(at, Messages.UnknownRow(row));
         }
 
+        Causes(book, hasSources, problems);
         foreach (var orphan in cases.Where(known => book.Rule(known.Rule) is null).DistinctBy(known => known.Rule))
         {
             problems.Add(orphan.At, Messages.CaseWithoutRule(orphan.Rule));
         }
 
         ConclusionOrder.Check(book.Rules, problems);
+    }
+
+    private static void Causes(RuleBook book, bool hasSources, ProblemList problems)
+    {
+        var named = book.Causes.SelectMany(cause => cause.Guards.Select(name => (name, cause.At))).Concat(book.Opening.Gate.Select(name => (name, new At("opening.yaml", 1, 1))));
+        foreach (var (name, at) in named.Where(one => book.Rule(one.name) is null))
+        {
+            problems.Add(at, Messages.UnknownName("rule", name, [.. book.Rules.Select(known => known.Id)]));
+        }
+
+        foreach (var (name, at) in book.Opening.Tests.SelectMany(test => test.Points.Select(name => (name, test.At))).Where(one => book.Causes.All(cause => cause.Id != one.name)))
+        {
+            problems.Add(at, Messages.UnknownName("cause", name, [.. book.Causes.Select(known => known.Id)]));
+        }
+
+        var rows = book.Causes.SelectMany(cause => cause.Rows.Select(row => (row, cause.At)))
+            .Concat(book.Opening.Tests.SelectMany(test => test.Rows.Select(row => (row, test.At))))
+            .Concat(book.Opening.Expected.SelectMany(one => one.Rows.Select(row => (row, one.At))));
+        foreach (var (row, at) in rows.Where(one => hasSources && !book.Sources.ContainsKey(one.row)))
+        {
+            problems.Add(at, Messages.UnknownRow(row));
+        }
     }
 
     private static void Numbers(RuleBook book, ProblemList problems)

@@ -9,7 +9,7 @@ public static class RuleBookReader
     private const string Yaml = ".yaml";
     private const string Template = ".scriban";
 
-    private static readonly string[] s_folders = ["vocabulary", "methods", "words", "lists"];
+    private static readonly string[] s_folders = ["vocabulary", "methods", "words", "lists", "causes"];
 
     /// <summary>The book and its cases; no book where there is any problem, which names file, line and column.</summary>
     public static (RuleBook? Book, IReadOnlyList<RuleCase> Cases, IReadOnlyList<Problem> Problems) Read(IReadOnlyList<(string Path, string Text)> files)
@@ -70,6 +70,7 @@ public static class RuleBookReader
 
     private static RuleBook BookOf(Shelf shelf, Vocabulary vocabulary, List<Rule> rules, ProblemList problems)
     {
+        var causes = new CauseReader(vocabulary, problems);
         var fields = Fields.Of(shelf.Root("book.yaml"), problems);
         if (fields is null)
         {
@@ -90,6 +91,9 @@ public static class RuleBookReader
                 .ToDictionary(file => TemplateName(file.Path["lists/".Length..]), file => file.Text, StringComparer.Ordinal))
         {
             Materials = MaterialsReader.Read(shelf.Root("materials.yaml"), problems),
+            Causes = [.. shelf.Paths.Where(path => path.StartsWith("causes/", StringComparison.Ordinal))
+                .Select(path => causes.Read(path["causes/".Length..^Yaml.Length], shelf.Root(path))).OfType<Cause>().OrderBy(cause => cause.Number, StringComparer.Ordinal)],
+            Opening = causes.Opening(shelf.Root("opening.yaml")),
         };
         fields?.Done();
         return book;
@@ -98,5 +102,5 @@ public static class RuleBookReader
     private static string TemplateName(string path) => path.EndsWith(Template, StringComparison.Ordinal) ? path[..^Template.Length] : path;
 
     private static bool IsOfChapter(string path) =>
-        path is not ("book.yaml" or "sources.yaml" or "materials.yaml") && !s_folders.Contains(path.Split('/')[0], StringComparer.Ordinal);
+        path is not ("book.yaml" or "sources.yaml" or "materials.yaml" or "opening.yaml") && !s_folders.Contains(path.Split('/')[0], StringComparer.Ordinal);
 }

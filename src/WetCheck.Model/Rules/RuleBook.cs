@@ -19,6 +19,12 @@ public sealed record RuleBook(
     /// <summary>Weights and yields.</summary>
     public Materials Materials { get; init; } = Materials.None;
 
+    /// <summary>How old work fails, by number.</summary>
+    public IReadOnlyList<Cause> Causes { get; init; } = [];
+
+    /// <summary>What to do before old work is opened.</summary>
+    public Opening Opening { get; init; } = Opening.None;
+
     public Rule? Rule(string id) => Rules.FirstOrDefault(rule => rule.Id == id);
 
     public Rule? Rule(int number) => Rules.FirstOrDefault(rule => rule.Number == number);

@@ -12,7 +12,7 @@ internal static class BookText
 
     /// <summary>Vocabulary, methods and sources, no rules.</summary>
     public static IReadOnlyList<(string Path, string Text)> WithoutRules { get; } =
-        [.. Files.Where(file => file.Path.StartsWith("vocabulary/", StringComparison.Ordinal) || file.Path.StartsWith("methods/", StringComparison.Ordinal) || !file.Path.Contains('/'))];
+        [.. Files.Where(file => file.Path.StartsWith("vocabulary/", StringComparison.Ordinal) || file.Path.StartsWith("methods/", StringComparison.Ordinal) || (!file.Path.Contains('/') && file.Path != "opening.yaml"))];
 
     public static Vocabulary Vocabulary { get; } = Read();
 
