@@ -16,7 +16,7 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
 
     public IReadOnlyList<TruePart> Draw(Method method, IReadOnlyDictionary<string, Rational> levels)
     {
-        foreach (var kind in vocabulary.Kinds)
+        foreach (var kind in vocabulary.Kinds.Where(IsRead))
         {
             foreach (var (place, present) in Places(kind, method))
             {
@@ -26,6 +26,9 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
 
         return _parts;
     }
+
+    /// <summary>Of old work only a command reads: no rule can fail on it.</summary>
+    public static bool IsRead(PartKind kind) => kind.Readings.Any(reading => reading.AskedBy is null);
 
     /// <summary>Some of this kind may be there: of one alone, whether it is.</summary>
     private bool IsThere(PartKind kind, Method method)

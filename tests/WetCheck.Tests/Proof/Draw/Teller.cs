@@ -13,7 +13,7 @@ internal sealed class Teller(Vocabulary vocabulary, TrueRoom room, Telling telli
 
     public Job Job()
     {
-        foreach (var kind in vocabulary.Kinds)
+        foreach (var kind in vocabulary.Kinds.Where(PartDrawer.IsRead))
         {
             if (kind.IsList)
             {
