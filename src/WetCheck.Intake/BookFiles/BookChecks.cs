@@ -29,7 +29,6 @@ internal static class BookChecks
             problems.Add(at, Messages.UnknownRow(row));
         }
 
-        Causes(book, hasSources, problems);
         foreach (var orphan in cases.Where(known => book.Rule(known.Rule) is null).DistinctBy(known => known.Rule))
         {
             problems.Add(orphan.At, Messages.CaseWithoutRule(orphan.Rule));
@@ -38,7 +37,8 @@ internal static class BookChecks
         ConclusionOrder.Check(book.Rules, problems);
     }
 
-    private static void Causes(RuleBook book, bool hasSources, ProblemList problems)
+    /// <summary>What causes and tests name. Of the book itself only: a local change may switch a guard off.</summary>
+    public static void Causes(RuleBook book, bool hasSources, ProblemList problems)
     {
         var named = book.Causes.SelectMany(cause => cause.Guards.Select(name => (name, cause.At))).Concat(book.Opening.Gate.Select(name => (name, new At("opening.yaml", 1, 1))));
         foreach (var (name, at) in named.Where(one => book.Rule(one.name) is null))

@@ -46,6 +46,7 @@ public static class RuleBookReader
 
         var book = BookOf(shelf, vocabulary, rules, problems);
         BookChecks.Run(book, cases, hasSources: shelf.Has("sources.yaml"), problems);
+        BookChecks.Causes(book, hasSources: shelf.Has("sources.yaml"), problems);
         return (problems.Any ? null : book, cases, problems.InOrder());
     }
 

@@ -28,8 +28,8 @@ internal sealed class TearoutSays(Walk walk, string language)
     public IReadOnlyList<string> Sources(IEnumerable<string> rows) =>
         [.. rows.SelectMany(row => walk.Book.Sources.GetValueOrDefault(row, [])).Select(entry => new Cited(entry, null, null).Say(Phrases)).Distinct()];
 
-    /// <summary>"214 liner too low", of a rule that keeps the new work from it.</summary>
-    public string Guard(string id) => walk.Book.Rule(id) is { } rule ? $"{Naming.Digits(rule)} {rule.In(language).One}" : id;
+    /// <summary>"214 liner too low", of each rule that keeps the new work from it; a local change may have switched it off.</summary>
+    public IEnumerable<string> Guards(IEnumerable<string> ids) => ids.Distinct().Order(StringComparer.Ordinal).Select(walk.Book.Rule).OfType<Rule>().Select(rule => $"{Naming.Digits(rule)} {rule.In(language).One}");
 
     /// <summary>The gate before the first blow: year, what is broken, and the usual cautions. It shows whatever the stop.</summary>
     public IEnumerable<string> Gate(TearoutReport report)

@@ -22,7 +22,7 @@ public static class TearoutText
             .. Block("leftover", report.Leftover.Select(says.Sign), says),
             .. Block("may-be", report.Causes.Where(cause => cause.Fit == Fit.MayBe).Select(cause => May(cause, says)), says),
             .. Block("next", Next(report, says), says),
-            .. Block("guards", report.InSome.SelectMany(cause => cause.Cause.Guards).Distinct().Order(StringComparer.Ordinal).Select(says.Guard), says),
+            .. Block("guards", says.Guards(report.InSome.SelectMany(cause => cause.Cause.Guards)), says),
             .. Block("no-cures", report.Signs.Count > 0 ? walk.Book.Opening.NoCures.Select(says.Phrases.Of) : [], says),
             "",
             .. Column.Wrap(says.Phrases["tearout.closing"]),

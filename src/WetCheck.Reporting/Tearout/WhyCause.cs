@@ -18,7 +18,7 @@ public static class WhyCause
         lines.Add("against", cause.Against.Select(sign => $"{Sentence.Closed(says.Sign(sign))} {says.Line(sign)}".TrimEnd()));
         lines.Add("why", Sentence.Joined(phrases.Of(cause.Cause.How), says.Dangers(cause)));
         lines.Add("open", phrases.Of(cause.Cause.Next));
-        lines.Add("guards", cause.Cause.Guards.Select(says.Guard));
+        lines.Add("guards", says.Guards(cause.Cause.Guards));
         lines.Add("says", says.Sources(cause.Cause.Rows).Select(Sentence.Closed));
         lines.Plain(Sentence.Joined(phrases["tearout.closing"], $"{Heading.Of(says.Telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", phrases["close.record"]));
         return lines.ToString();
