@@ -15,6 +15,8 @@ public sealed class TwoFilesARule
         ["membranes"] = [4],
         ["setting"] = [5],
         ["fixtures"] = [6],
+        ["air"] = [6],
+        ["access"] = [6],
         ["power"] = [7],
         ["hazards"] = [8],
         ["local"] = [9],
