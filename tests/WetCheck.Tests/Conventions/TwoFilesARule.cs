@@ -14,6 +14,8 @@ public sealed class TwoFilesARule
         ["walls"] = [3],
         ["membranes"] = [4],
         ["setting"] = [5],
+        ["joints"] = [5],
+        ["structure"] = [1],
         ["fixtures"] = [6],
         ["air"] = [6],
         ["access"] = [6],
