@@ -23,7 +23,7 @@ public sealed record Proof(RuleCase Case, IReadOnlyList<string> Misses)
             return new Proof(one, unread);
         }
 
-        var answers = RuleAnswers.Of(rule, new KeptWalk(job, book));
+        var answers = RuleAnswers.Of(rule, new KeptWalk(job, book.Alone(rule)));
         return new Proof(one, [.. Results(one, answers), .. Asks(one, answers)]);
     }
 

@@ -3,23 +3,20 @@ using WetCheck.Model;
 
 namespace WetCheck.Tests.Proof;
 
-/// <summary>Which branches of an any-of were alone in being met.</summary>
+/// <summary>Which branches of a rule's any-ofs were alone in being met.</summary>
 internal sealed class BranchTally
 {
-    private readonly Dictionary<(Rule, Condition), int> _alone = [];
+    private readonly Dictionary<Condition, int> _alone = new(ReferenceEqualityComparer.Instance);
 
-    public BranchTally(RuleBook book)
+    public BranchTally(Rule rule)
     {
-        foreach (var rule in book.Rules)
+        foreach (var branch in rule.Conditions().OfType<Condition.AnyOf>().SelectMany(any => any.Of))
         {
-            foreach (var branch in rule.Conditions().OfType<Condition.AnyOf>().SelectMany(any => any.Of))
-            {
-                _alone[(rule, branch)] = 0;
-            }
+            _alone[branch] = 0;
         }
     }
 
-    public IEnumerable<string> Never => _alone.Where(one => one.Value == 0).Select(one => $"{one.Key.Item1.Id}: branch at line {one.Key.Item2.At.Line}");
+    public IEnumerable<string> Never => _alone.Where(one => one.Value == 0).Select(one => $"branch at line {one.Key.At.Line}");
 
     public void Count(Scene scene)
     {
@@ -48,7 +45,7 @@ internal sealed class BranchTally
                 var met = any.Of.Where(branch => evaluation.Of(branch, scene.Self, phase).Value == Tri.Yes).ToList();
                 if (met.Count == 1)
                 {
-                    _alone[(scene.Rule, met[0])]++;
+                    _alone[met[0]]++;
                 }
             }
         }

@@ -14,10 +14,22 @@ internal sealed record Drawn(int Number, TrueRoom Room, Job Job)
     {
         var dice = new Dice(number);
         var rules = book.Rules.Where(rule => rule.Body is RuleBody.Require || dice.Chance(0.2)).ToList();
+        return For(rules[number % rules.Count], number / rules.Count, rules, number, book, dice);
+    }
+
+    /// <summary>A job for one rule, by the rule's turn.</summary>
+    public static Drawn For(Rule rule, int turn, RuleBook book)
+    {
+        var number = (rule.Number * 1000) + turn;
+        return For(rule, turn, book.Rules, number, book, new Dice(number));
+    }
+
+    private static Drawn For(Rule first, int turn, IReadOnlyList<Rule> rules, int number, RuleBook book, Dice dice)
+    {
         // A part that may be absent is there less often: its rules are picked three times as often.
         var picks = rules.SelectMany(rule => Enumerable.Repeat(rule, rule.Part is { MayBeAbsent: true, Many: Many.One } ? 3 : 1)).ToList();
-        var focus = Enumerable.Range(0, RulesOfAJob).Select(turn => turn == 0 ? rules[number % rules.Count] : dice.Pick(picks)).ToList();
-        var room = new RoomDrawer(book, dice, focus, round: number / rules.Count).Draw();
+        var focus = Enumerable.Range(0, RulesOfAJob).Select(pick => pick == 0 ? first : dice.Pick(picks)).ToList();
+        var room = new RoomDrawer(book, dice, focus, round: turn).Draw();
         return new Drawn(number, room, new Teller(book.Vocabulary, room, HowMuch(focus, book, dice), dice).Job());
     }
 
