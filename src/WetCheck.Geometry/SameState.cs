@@ -21,7 +21,7 @@ internal static class SameState
     {
         (null, null) => true,
         (null, _) or (_, null) => false,
-        _ => a.Method == b.Method && SameCodes(a, b) && SameLevels(a.Levels, b.Levels),
+        _ => a.Methods.SequenceEqual(b.Methods) && SameCodes(a, b) && SameLevels(a.Levels, b.Levels),
     };
 
     private static bool SameCodes(Surroundings a, Surroundings b) => a.Codes.All(pair =>

@@ -116,9 +116,13 @@ internal sealed class Evaluation(Scene scene, World world, bool onPaper, bool as
             : Answer.No;
     }
 
-    private Answer Method(Condition.MethodIs test, Phase phase) => scene.Surroundings!.Method is { } method
-        ? Answer.Of(test.OneOf.Contains(method.Name))
-        : Answer.Unknown(new Hang(FactId.Method, null, phase, Near: false));
+    private Answer Method(Condition.MethodIs test, Phase phase)
+    {
+        var possible = scene.Surroundings!.Methods;
+        return possible.All(method => test.OneOf.Contains(method.Name)) ? Answer.Yes
+            : possible.Any(method => test.OneOf.Contains(method.Name)) ? Answer.Unknown(new Hang(FactId.Method, null, phase, Near: false))
+            : Answer.No;
+    }
 
     private static Answer Place(Condition.PlaceIs test, PartState self, Phase phase) =>
         self.Part.Place is { } place ? Answer.Of(test.OneOf.Contains(place.Name))

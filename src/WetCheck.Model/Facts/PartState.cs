@@ -21,8 +21,9 @@ public sealed class PartState(
 }
 
 /// <summary>What holds for the whole job.</summary>
+/// <param name="Methods">One when stated; else every method that what is told of the parts leaves open.</param>
 /// <param name="Codes">The editions that may apply, by discipline.</param>
-public sealed record Surroundings(Method? Method, IReadOnlyDictionary<string, PossibleCodes> Codes, Levels Levels);
+public sealed record Surroundings(IReadOnlyList<Method> Methods, IReadOnlyDictionary<string, PossibleCodes> Codes, Levels Levels);
 
 /// <summary>The codes that may apply in one discipline.</summary>
 /// <param name="Stated">What the job says; null: nothing.</param>
