@@ -25,6 +25,12 @@ internal static class Looks
     /// <summary>"before the boards", where what is asked is hidden at a later stop; else empty.</summary>
     public static string Cover(Look look, Telling telling)
     {
+        // A code or the method is asked of no part.
+        if (look.Parts.Count == 0)
+        {
+            return "";
+        }
+
         var layer = look.Reading?.LayerOf(look.Parts[0].Place);
         var hidden = telling.Job.Method?.Layers.FirstOrDefault(l => l.Name == layer)?.Hidden;
         return hidden is null ? "" : Before.Cover(look.Reading, look.Parts[0], telling);

@@ -14,7 +14,7 @@ public sealed class LookTests
         using var desk = Five();
         var before = File.ReadAllText(desk.PathOf("five.job.yaml"));
         var owed = Looks(desk);
-        desk.Typed = "folded\n\nfolded\nfolded\n3\n3-1/4\n";
+        desk.Typed = "folded\n\nfolded\nfolded\nbehind each\nflat on the wall\n";
         var ran = desk.Run("look", "five");
         ran.Messages.Should().BeEmpty();
         ran.Results.Split('\n').Count(line => line.StartsWith("Kept.", StringComparison.Ordinal)).Should().Be(5);
@@ -75,7 +75,7 @@ public sealed class LookTests
     public void With_nothing_typed_it_asks_once_and_keeps_nothing()
     {
         using var desk = new Desk();
-        desk.Run("look", "juniper").Results.Should().Contain("212-C").And.NotContain("Kept.");
+        desk.Run("look", "juniper").Results.Should().Contain("610").And.NotContain("Kept.");
         File.Exists(desk.PathOf("juniper.log.jsonl")).Should().BeFalse();
     }
 

@@ -33,7 +33,7 @@ public sealed class TypingMistakes
             "test.job.yaml:6:1  tab (Stops)",
             "^ This line starts with a Tab. Use two spaces.",
             "test.job.yaml:9:3  unknown-question (Blank)",
-            "^ The drain has no \"weaps\". Nearest: weeps. Also: pipe, body, form, grate, grate shape, channel length, channel runs, ring, top, above substrate.",
+            "^ The drain has no \"weaps\". Nearest: weeps. Also: pipe, body, form, grate, grate shape, channel length, channel runs, ring, flange, joined, cut, guard ...",
             "test.job.yaml:12:9  no-space (Stops)",
             "^ Put a space after the colon:  right: 2-1/2",
             "test.job.yaml:13:4  odd-indent (Stops)",

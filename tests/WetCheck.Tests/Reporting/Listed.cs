@@ -35,7 +35,7 @@ internal static partial class Listed
         foreach (var line in list.Split('\n'))
         {
             result = Heading(line.TrimStart('#', ' '), phrases) ?? result;
-            if (result.Length > 0 && Number().Match(line) is { Success: true } number)
+            if (result.Length > 0 && !Counts().IsMatch(line) && Number().Match(line) is { Success: true } number)
             {
                 found.Add((number.Groups[1].Value, result));
             }
@@ -118,6 +118,10 @@ internal static partial class Listed
 
     [GeneratedRegex(@"^ ?(?:- \*\*)?(\d{3}(?:-[A-Z]+)?)(?=\*\*|\s|$)")]
     private static partial Regex Number();
+
+    /// <summary>"157 OK, 78 not on this job": no number of a rule.</summary>
+    [GeneratedRegex(@"^\d+ [^,]+, \d+ ")]
+    private static partial Regex Counts();
 
     [GeneratedRegex(@"\b(\d{3}(?:-[A-Z]+)?)\b")]
     private static partial Regex AnyNumber();

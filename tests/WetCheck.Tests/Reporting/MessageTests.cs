@@ -54,8 +54,8 @@ public sealed partial class MessageTests
     [Fact]
     public void It_names_what_is_to_be_looked_at()
     {
-        Lines(Walks.Example("juniper")).Should().Contain("To check: 212-C, 221, 341-T, 227, 415.");
-        Lines(Walks.Example("five-answers")).Should().Contain(line => line.StartsWith("To check: 226-AB, 215, ") && line.EndsWith(" and 4 more.")).And.Contain("Hidden now: 131.");
+        Lines(Walks.Example("juniper")).Should().Contain("To check: 610, 228, 229, 605, 364, 363, 604, 212-C, 383 and 20 more.");
+        Lines(Walks.Example("five-answers")).Should().Contain(line => line.StartsWith("To check: 226-AB, 610, ", StringComparison.Ordinal) && line.EndsWith(" and 38 more.", StringComparison.Ordinal)).And.Contain("Hidden now: 131, 139, 140, 210, 213, 216, 232.");
     }
 
     [Fact]
@@ -106,7 +106,7 @@ public sealed partial class MessageTests
         var counts = list.Counts;
         if (reader == Reader.Owner)
         {
-            string[] ends = [list.Phrases["owner.message-say"], .. list.Cautions.Select(line => line.Number + " "), .. list.Heading.Codes.Select(Sentence.Capital)];
+            string[] ends = [list.Phrases["owner.message-say"], .. list.Cautions.Select(line => line.Number + " "), .. list.Heading.Codes.Select(Sentence.Capital), list.Heading.Book];
             return lines.Skip(2).TakeWhile(line => !ends.Any(end => line.StartsWith(end, StringComparison.Ordinal)));
         }
 

@@ -39,7 +39,9 @@ public sealed class ParityTests
             var list = Listing.Of(walk, language, "");
             Listed.InText(ScreenText.Of(list), list.Phrases).Should().BeEquivalentTo(Listed.Of(walk));
             var whole = JsonNode.Parse(JsonList.Of(walk, language, ""))!["findings"]!.AsArray().Select(one => (one!["number"]!.GetValue<string>(), one["result"]!.GetValue<string>())).ToHashSet();
-            Listed.InText(ScreenText.Of(list, all: true), list.Phrases).Where(one => one.Result != "look").Should().BeEquivalentTo(whole);
+            var said = Listed.InText(ScreenText.Of(list, all: true), list.Phrases).Where(one => one.Result != "look").ToList();
+            said.Except(whole).Should().BeEmpty(language);
+            whole.Except(said).Should().BeEmpty(language);
         }
     }
 

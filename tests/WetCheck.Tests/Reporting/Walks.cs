@@ -3,7 +3,8 @@ using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Reporting;
 
-/// <summary>Walks that every list is tried on: the examples, and the job of each rule's cases. Walked once.</summary>
+/// <summary>Walks that every list is tried on: the examples, the job of each case by its own rule, and one of each
+/// chapter by all. Walked once.</summary>
 internal static class Walks
 {
     public const string When = "Wed Nov 25, 4:05 pm";
@@ -16,7 +17,10 @@ internal static class Walks
         [.. Names.Select(name => (name, TheBook.Walk(TheBook.Example(name))))]);
 
     private static readonly Lazy<IReadOnlyList<(string Name, Walk Walk)>> s_cases = new(() =>
-        [.. TheBook.Cases.DistinctBy(one => one.Job).Select(one => ($"{one.Rule}: {one.Name}", TheBook.Walk(one.Job)))]);
+    [
+        .. TheBook.Cases.DistinctBy(one => one.Job).Select(one => ($"{one.Rule}: {one.Name}", Inspection.Of(TheBook.Job(one.Job), [], TheBook.Ready.Alone(TheBook.Book.Rule(one.Rule)!)))),
+        .. TheBook.Cases.DistinctBy(one => one.Rule.Split('/')[0]).Select(one => ($"{one.Rule}: {one.Name}, whole", TheBook.Walk(one.Job))),
+    ]);
 
     public static IReadOnlyList<(string Name, Walk Walk)> Examples => s_examples.Value;
 

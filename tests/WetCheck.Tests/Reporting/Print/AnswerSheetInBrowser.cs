@@ -45,13 +45,14 @@ public sealed partial class AnswerSheetInBrowser(Browser browser) : IClassFixtur
         html.Should().Contain("<footer><p>" + WebUtility.HtmlEncode(new Phrases(TheBook.Book, language)["close.record"])).And.NotContain("<script");
     }
 
-    /// <summary>At every stop, before one is known, and as it lies in the docs without a job, in both languages and units.</summary>
+    /// <summary>At every stop, before one is known, and as it lies in the docs without a job, in both units.</summary>
     [Theory]
     [MemberData(nameof(MethodsOnPapers))]
     public async Task It_prints_on_one_page_with_nothing_cut(string name, string paper)
     {
         var method = TheBook.Book.Vocabulary.Method(name);
-        foreach (var language in Languages)
+        // The shorter paper with the longer language.
+        foreach (var language in paper == "Letter" ? Languages[1..] : Languages[..1])
         {
             string[] sheets =
             [
