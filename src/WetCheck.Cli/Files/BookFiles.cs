@@ -5,20 +5,22 @@ namespace WetCheck.Cli.Files;
 /// <summary>The files of a rule book as text, with their paths within it: <c>liner/turn-up.yaml</c>.</summary>
 internal static class BookFiles
 {
-    private const string BuiltIn = "rules/";
+    private const string Folder = "rules/";
 
     /// <summary>Those of a folder, or with none named those the program was built with.</summary>
     public static IReadOnlyList<(string Path, string Text)> Read(string? folder, Terminal terminal) =>
-        folder is null ? Embedded() : OfFolder(folder, terminal);
+        folder is null ? BuiltIn : OfFolder(folder, terminal);
+
+    public static IReadOnlyList<(string Path, string Text)> BuiltIn => Embedded();
 
     private static List<(string Path, string Text)> Embedded()
     {
         var program = Assembly.GetExecutingAssembly();
         var files = new List<(string Path, string Text)>();
-        foreach (var name in program.GetManifestResourceNames().Where(name => name.StartsWith(BuiltIn, StringComparison.Ordinal)))
+        foreach (var name in program.GetManifestResourceNames().Where(name => name.StartsWith(Folder, StringComparison.Ordinal)))
         {
             using var reader = new StreamReader(program.GetManifestResourceStream(name)!);
-            files.Add((name[BuiltIn.Length..].Replace('\\', '/'), reader.ReadToEnd()));
+            files.Add((name[Folder.Length..].Replace('\\', '/'), reader.ReadToEnd()));
         }
 
         return files;

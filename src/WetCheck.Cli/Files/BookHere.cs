@@ -7,8 +7,12 @@ namespace WetCheck.Cli.Files;
 /// <summary>The rule book that the words typed ask for.</summary>
 internal static class BookHere
 {
+    /// <summary>Without its cases, which only a proof reads; and once, since it can't change while the program runs.</summary>
+    private static readonly Lazy<RuleBook> s_builtIn = new(() =>
+        RuleBookReader.Read([.. BookFiles.BuiltIn.Where(file => !file.Path.EndsWith(".cases.yaml", StringComparison.Ordinal))]).Book!);
+
     /// <param name="folder">Null: the built-in one.</param>
-    public static RuleBook Load(string? folder, Terminal terminal) => LoadWithCases(folder, terminal).Book;
+    public static RuleBook Load(string? folder, Terminal terminal) => folder is null ? s_builtIn.Value : LoadWithCases(folder, terminal).Book;
 
     /// <summary>The book that a job is held against: with the local changes it names.</summary>
     public static RuleBook LoadFor(JobFile job, string? folder, Terminal terminal)

@@ -12,7 +12,7 @@ public sealed class LogBesideTests
     public void Two_that_look_at_one_job_hear_of_each_other()
     {
         using var desk = new Desk();
-        var said = Looks(desk, "3-1/4", () => desk.Run("look", "juniper", "208", "open"), "");
+        var said = Looks(desk, "behind each", () => desk.Run("look", "juniper", "208", "open"), "");
         said.Should().Contain("Somebody else kept 1 meanwhile: drain.weeps: open.").And.Contain("208 OK");
         Log(desk).Should().HaveCount(2);
         var waited = Looks(desk, "", () => desk.Run("look", "juniper", "216", "40 mil"), () => desk.Run("look", "juniper", "liner.right", "3"), "");
@@ -23,8 +23,8 @@ public sealed class LogBesideTests
     public void A_log_that_is_gone_is_told_with_what_stood_in_it()
     {
         using var desk = new Desk();
-        var said = Looks(desk, "3-1/4", () => File.Delete(desk.PathOf("juniper.log.jsonl")), "");
-        said.Should().Contain("no longer in it").And.Contain("liner.back: 3-1/4");
+        var said = Looks(desk, "behind each", () => File.Delete(desk.PathOf("juniper.log.jsonl")), "");
+        said.Should().Contain("no longer in it").And.Contain("shower.blocking: behind each");
         File.Exists(desk.PathOf("juniper.log.jsonl")).Should().BeFalse();
     }
 

@@ -18,7 +18,7 @@ public sealed class TypedWrongTests
     [InlineData("walk junpier", "Nearest: juniper.job.yaml.", 4)]
     [InlineData("why juniper 2141-D", "Nearest: 214-D.")]
     [InlineData("look juniper 2141-D", "Nearest: 214-D.")]
-    [InlineData("why 2144", "Nearest: 214.")]
+    [InlineData("why 2149", "Nearest: 214.")]
     [InlineData("punch juniper --lnag es", "Nearest: --lang.")]
     [InlineData("job nwe", "Nearest: new.")]
     [InlineData("rules prove lner", "Nearest: liner.")]

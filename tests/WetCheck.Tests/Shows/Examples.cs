@@ -7,7 +7,12 @@ namespace WetCheck.Tests.Shows;
 /// <summary>The invented examples: a faulty one raises what was planted and nothing else; a sound job raises nothing.</summary>
 public sealed partial class Examples
 {
-    public static TheoryData<string> Sound => ["juniper-made-right", "spruce", "banksia"];
+    /// <summary>Each method once in inches and once in millimetres.</summary>
+    public static TheoryData<string> Sound =>
+    [
+        "docs/examples/juniper-made-right", "tests/jobs/wattle", "docs/examples/spruce", "tests/jobs/acacia", "tests/jobs/cedar",
+        "docs/examples/banksia", "tests/jobs/hickory", "tests/jobs/kurrajong", "tests/jobs/sycamore", "tests/jobs/quandong",
+    ];
 
     /// <summary>A liner pan, a formed tray, a tub.</summary>
     public static TheoryData<string> Faulty => ["juniper", "larch", "elder"];
@@ -24,8 +29,9 @@ public sealed partial class Examples
     [MemberData(nameof(Sound))]
     public void At_the_last_stop_every_check_is_ok_or_not_here(string name)
     {
-        var walk = TheBook.Walk(TheBook.Example(name));
+        var walk = TheBook.Walk(Job(name));
         walk.Job.Stage.Should().Be("last");
+        walk.Verdict.Should().Be(Verdict.NothingOwed);
         walk.Checks.Where(check => check.Result is not Result.Ok and not Result.NotHere).Select(check => $"{check.Rule.Id} {check.Part} {check.Result}").Should().BeEmpty();
         walk.Entries.Count(entry => entry.Result == Result.Ok).Should().BeGreaterThanOrEqualTo(walk.Entries.Count(entry => entry.Result == Result.NotHere));
     }
@@ -34,10 +40,10 @@ public sealed partial class Examples
     [MemberData(nameof(Sound))]
     public void At_every_stop_and_as_a_plan_no_correction(string name)
     {
-        var job = TheBook.Example(name);
+        var job = Job(name);
         foreach (var stop in job.Method!.Stops)
         {
-            var text = Repository.Read($"docs/examples/{name}.job.yaml").Replace("stage: last", $"stage: {stop.Name}", StringComparison.Ordinal);
+            var text = Repository.Read($"{name}.job.yaml").Replace("stage: last", $"stage: {stop.Name}", StringComparison.Ordinal);
             var walk = TheBook.Walk(text);
             walk.ToFix.Select(entry => entry.Number).Should().BeEmpty(stop.Name);
             var planned = walk.Job with { Parts = [.. walk.Job.Parts.Select(Planned)] };
@@ -49,7 +55,7 @@ public sealed partial class Examples
     [MemberData(nameof(Sound))]
     public void A_sound_job_answers_every_question_of_its_method(string name)
     {
-        var job = TheBook.Example(name);
+        var job = Job(name);
         job.Method!.Asks.Where(line => !job.Where.ContainsKey(line)).Should().BeEmpty();
     }
 
@@ -71,6 +77,12 @@ public sealed partial class Examples
         walk.ToFix.Should().BeEmpty();
         walk.Looks.Should().NotBeEmpty();
     }
+
+    [Fact]
+    public void The_sound_jobs_are_each_method_in_both_units() => Sound.Select(row => Job(row.Data)).Select(job => (job.Method!.Name, job.Metric))
+        .Should().BeEquivalentTo(TheBook.Book.Vocabulary.Methods.SelectMany(method => new[] { (method.Name, (bool?)false), (method.Name, true) }));
+
+    private static Job Job(string name) => TheBook.Job(Repository.Read($"{name}.job.yaml"), $"{name}.job.yaml");
 
     private static JobPart Planned(JobPart part) => part with
     {

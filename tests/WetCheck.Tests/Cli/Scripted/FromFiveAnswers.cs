@@ -9,8 +9,6 @@ public sealed partial class FromFiveAnswers(ITestOutputHelper output)
 {
     [Theory]
     [InlineData("liner under mortar", "inches", "docs/examples/juniper-made-right.job.yaml")]
-    [InlineData("bonded membrane with curb", "inches", "docs/examples/spruce.job.yaml")]
-    [InlineData("liner under mortar", "millimetres", "tests/jobs/wattle.job.yaml")]
     [InlineData("bonded membrane with curb", "millimetres", "tests/jobs/acacia.job.yaml")]
     [InlineData("curbless bonded", "millimetres", "docs/examples/banksia.job.yaml")]
     [InlineData("formed tray", "inches", "tests/jobs/hickory.job.yaml")]
@@ -29,7 +27,6 @@ public sealed partial class FromFiveAnswers(ITestOutputHelper output)
             setter.Fresh().ToFix.Select(entry => entry.Number).Should().BeEmpty(stop);
         }
 
-        setter.NotKnown.Should().BeEmpty();
         setter.Fresh().Verdict.Should().Be(Verdict.NothingOwed);
         desk.Run("walk", "five").Results.Should().Contain("NOTHING OWED");
     }
