@@ -61,8 +61,8 @@ public sealed partial class StartingFiles
     public void What_stands_before_the_stop_is_planned_and_a_test_is_not_asked_before_it()
     {
         var text = Starts.File("liner under mortar", "flood test", "", "en");
-        text.Should().Contain("plan film, plan cement board, plan tile").And.Contain("plan 1\n").And.NotContain("valve:").And.NotContain("control drop:");
-        Starts.File("liner under mortar", "last", "", "en").Should().Contain("valve:").And.NotContain("plan tile");
+        text.Should().Contain("plan film, plan cement board, plan tile").And.Contain("plan 1\n").And.NotContain("  limit:").And.NotContain("control drop:");
+        Starts.File("liner under mortar", "last", "", "en").Should().Contain("  limit:").And.NotContain("plan tile");
     }
 
     [Fact]
