@@ -10,11 +10,11 @@ internal static class RulesCommand
     public static Command Build(Option<string?> rules, Terminal terminal)
     {
         var format = Typed.Format("text", "md");
-        var command = new Command("rules", "List the rule book by chapter, with how sure its sources are.") { format, ProveCommand.Build(rules, terminal) };
+        var command = new Command("rules", "List the rule book by chapter, with how sure its sources are.") { format, ProveCommand.Build(rules, terminal), RulesCodeCommand.Build(rules, terminal) };
         command.SetAction(parsed =>
         {
-            var book = BookHere.Load(parsed.GetValue(rules), terminal);
-            terminal.Out.Write(parsed.GetValue(format) == "md" ? RulePage.Of(book) : RuleList.Of(book));
+            var (book, cases) = BookHere.LoadWithCases(parsed.GetValue(rules), terminal);
+            terminal.Out.Write(parsed.GetValue(format) == "md" ? RulePage.Of(book) : RuleList.Of(book, cases));
             return (int)ExitCode.NothingOwed;
         });
         return command;

@@ -60,6 +60,7 @@ internal static class Examples
             "wetcheck why juniper M-01                    one cause, with the lines it stands on",
         ],
         ["rules"] = ["wetcheck rules", "wetcheck rules --format md"],
+        ["code"] = ["wetcheck rules code", "wetcheck rules code --compare IRC UPC"],
         ["prove"] = ["wetcheck rules prove", "wetcheck rules prove liner/turn-up", "wetcheck rules prove liner"],
         ["job"] = ["wetcheck job new larkspur", "wetcheck job sample"],
         ["new"] =

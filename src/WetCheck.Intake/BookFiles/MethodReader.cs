@@ -17,7 +17,8 @@ internal sealed class MethodReader(IReadOnlyList<PartKind> kinds, JobLayout layo
             layers,
             Kinds(fields, "has"),
             Kinds(fields, "rules out"),
-            [.. fields.Texts("asks").Where(text => IsLine(text, problems)).Select(text => text.Text)],
+            Lines(fields, "asks"),
+            Lines(fields, "asks after"),
             fields.At);
         if (stops.Count == 0)
         {
@@ -30,6 +31,8 @@ internal sealed class MethodReader(IReadOnlyList<PartKind> kinds, JobLayout layo
 
     private List<string> Kinds(Fields fields, string line) =>
         [.. fields.Texts(line).Select(name => Lookup.In(kinds, name, kind => kind.Name, "kind of part", fields.Problems)?.Name).OfType<string>()];
+
+    private List<string> Lines(Fields fields, string name) => [.. fields.Texts(name).Where(text => IsLine(text, fields.Problems)).Select(text => text.Text)];
 
     private bool IsLine(ScalarNode path, ProblemList problems)
     {

@@ -5,6 +5,7 @@ namespace WetCheck.Model;
 /// <param name="Has">Kinds of part that such a job always has.</param>
 /// <param name="RulesOut">Kinds of part that such a job never has.</param>
 /// <param name="Asks">Lines of the job file that such a job must answer for, in walking order.</param>
+/// <param name="AsksAfter">More of them, which a page asks where there is room.</param>
 public sealed record Method(
     string Name,
     Words Say,
@@ -13,6 +14,7 @@ public sealed record Method(
     IReadOnlyList<string> Has,
     IReadOnlyList<string> RulesOut,
     IReadOnlyList<string> Asks,
+    IReadOnlyList<string> AsksAfter,
     At At)
 {
     public int IndexOf(string stop) => Stops.ToList().FindIndex(s => s.Name == stop);

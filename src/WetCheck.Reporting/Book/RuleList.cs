@@ -9,14 +9,22 @@ public static class RuleList
 {
     private const int NameColumn = 28;
 
-    public static string Of(RuleBook book)
+    /// <summary>With how many rules each chapter has, by their sources, and how many are without cases.</summary>
+    public static string Of(RuleBook book, IReadOnlyList<RuleCase> cases)
     {
         var phrases = new Phrases(book, "en");
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"Rule book: {book.Name}, {book.Date}. {book.Rules.Count} rules.\n");
+        var bare = book.Rules.Count(rule => cases.All(one => one.Rule != rule.Id));
+        text.Append(CultureInfo.InvariantCulture, $"Rule book: {book.Name}, {book.Date}. {book.Rules.Count} rules, {cases.Count} cases, {bare} rules without cases.\n");
         foreach (var chapter in book.Rules.OrderBy(rule => rule.Number).GroupBy(rule => rule.Chapter))
         {
-            text.Append('\n').Append(chapter.Key.ToUpperInvariant()).Append('\n');
+            var counts = chapter.GroupBy(rule => Status(rule, book, phrases)).OrderByDescending(same => same.Count()).Select(same => $"{same.Count()} {same.Key}");
+            text.Append(CultureInfo.InvariantCulture, $"\n{chapter.Key.ToUpperInvariant()}: {chapter.Count()}\n");
+            foreach (var line in Column.Wrap(string.Join("; ", counts), "      "))
+            {
+                text.Append(line).Append('\n');
+            }
+
             foreach (var rule in chapter)
             {
                 text.Append(CultureInfo.InvariantCulture, $" {rule.Number}  {rule.Id.PadRight(NameColumn)} {Status(rule, book, phrases)}\n");

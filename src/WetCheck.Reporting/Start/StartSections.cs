@@ -10,7 +10,9 @@ internal static class StartSections
     public static IReadOnlyList<StartSection> Of(Job job, RuleBook book, Phrases phrases, int room)
     {
         var questions = new StartQuestions(job, book.Vocabulary, phrases);
-        var asked = AsksOf(job, book.Vocabulary).SelectMany(questions.Of).ToList();
+        var asked = AsksOf(job, book.Vocabulary, method => method.Asks).SelectMany(questions.Of)
+            .Concat(AsksOf(job, book.Vocabulary, method => method.AsksAfter).SelectMany(questions.Of).Select(one => one with { Rank = one.Rank + AskedLines.After }))
+            .ToList();
         var shared = asked.Select(one => one.Long.Name).GroupBy(name => name, StringComparer.Ordinal).Where(same => same.Count() > 1).Select(same => same.Key).ToHashSet(StringComparer.Ordinal);
 
         // With the stop unknown everything is wanted now; then many short lines are better than few long ones.
@@ -29,15 +31,15 @@ internal static class StartSections
     }
 
     /// <summary>Method unknown: what most methods ask, in the order of the vocabulary.</summary>
-    private static IEnumerable<string> AsksOf(Job job, Vocabulary vocabulary)
+    private static IEnumerable<string> AsksOf(Job job, Vocabulary vocabulary, Func<Method, IReadOnlyList<string>> asks)
     {
         if (job.Method is { } method)
         {
-            return method.Asks;
+            return asks(method);
         }
 
         var order = vocabulary.Kinds.Select(kind => kind.Stands.Split('.')[0]).Distinct().ToList();
-        return vocabulary.Methods.SelectMany(one => one.Asks).GroupBy(ask => ask, StringComparer.Ordinal)
+        return vocabulary.Methods.SelectMany(asks).GroupBy(ask => ask, StringComparer.Ordinal)
             .Where(same => same.Count() * 2 > vocabulary.Methods.Count).Select(same => same.Key)
             .OrderBy(ask => order.IndexOf(ask.Split('.')[0]));
     }

@@ -50,7 +50,7 @@ public sealed class TheMark
     [Theory]
     [InlineData("95 %, 95 %, 95 %", Result.Ok)]
     [InlineData("95 %, 95 %, 94 %", Result.Correction)]
-    public void A_look_has_no_mark(string tiles, Result result) => One(Pan + $"lifted tiles: {tiles}", "setting/coverage", "tile").Should().Be(result);
+    public void A_look_has_no_mark(string tiles, Result result) => One(Pan + $"delivery: {{ made of: ceramic }}\nlifted tiles: {tiles}", "setting/coverage", "tile").Should().Be(result);
 
     /// <summary>Under 1978: the year itself is not.</summary>
     [Theory]
