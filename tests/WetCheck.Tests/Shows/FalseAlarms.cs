@@ -17,9 +17,9 @@ public sealed class FalseAlarms
     [MemberData(nameof(OfRules))]
     public void It_is_a_silent_case_of_a_rule_that_can_speak(string code)
     {
-        var silent = TheBook.Cases.Where(one => one.Name.Contains(code, StringComparison.Ordinal) && one.Expect.Values.All(IsSilent)).ToList();
+        var silent = TheBook.Cases.Where(one => one.Name.Contains(code, StringComparison.Ordinal) && !one.Expect.Values.Any(IsFault)).ToList();
         silent.Should().NotBeEmpty();
-        silent.Should().Contain(one => TheBook.Cases.Any(other => other.Rule == one.Rule && !other.Expect.Values.All(IsSilent)), "its twin is a fault");
+        silent.Should().Contain(one => TheBook.Cases.Any(other => other.Rule == one.Rule && other != one && other.Expect.Values.Any(Speaks)), "its twin speaks");
     }
 
     /// <summary>A bed of 15 sq ft without mesh; a liner method on a slab; new grout with a white haze; paper board of 1998, opened.</summary>
@@ -30,5 +30,8 @@ public sealed class FalseAlarms
     [InlineData("method: liner under mortar\nunits: inches\nstage: before liner\nbuilding: { built: 1998 }\nold board: { kind: paper gypsum }\n")]
     public void No_rule_raises_it(string job) => TheBook.Walk(job).ToFix.Select(entry => entry.Number).Should().BeEmpty();
 
-    private static bool IsSilent(string expected) => !expected.StartsWith("correction", StringComparison.Ordinal);
+    private static bool IsFault(string expected) => expected.StartsWith("correction", StringComparison.Ordinal);
+
+    /// <summary>A note is shown: where the trade says "usually", its twin is no more than that.</summary>
+    private static bool Speaks(string expected) => IsFault(expected) || expected == "shown";
 }
