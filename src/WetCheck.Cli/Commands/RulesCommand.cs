@@ -13,8 +13,16 @@ internal static class RulesCommand
         var command = new Command("rules", "List the rule book by chapter, with how sure its sources are.") { format, ProveCommand.Build(rules, terminal), RulesCodeCommand.Build(rules, terminal) };
         command.SetAction(parsed =>
         {
-            var (book, cases) = BookHere.LoadWithCases(parsed.GetValue(rules), terminal);
-            terminal.Out.Write(parsed.GetValue(format) == "md" ? RulePage.Of(book) : RuleList.Of(book, cases));
+            if (parsed.GetValue(format) == "md")
+            {
+                terminal.Out.Write(RulePage.Of(BookHere.Load(parsed.GetValue(rules), terminal)));
+            }
+            else
+            {
+                var (book, cases) = BookHere.LoadWithCases(parsed.GetValue(rules), terminal);
+                terminal.Out.Write(RuleList.Of(book, cases));
+            }
+
             return (int)ExitCode.NothingOwed;
         });
         return command;

@@ -9,11 +9,9 @@ internal static class BookFiles
 
     /// <summary>Those of a folder, or with none named those the program was built with.</summary>
     public static IReadOnlyList<(string Path, string Text)> Read(string? folder, Terminal terminal) =>
-        folder is null ? BuiltIn : OfFolder(folder, terminal);
+        folder is null ? BuiltIn() : OfFolder(folder, terminal);
 
-    public static IReadOnlyList<(string Path, string Text)> BuiltIn => Embedded();
-
-    private static List<(string Path, string Text)> Embedded()
+    public static IReadOnlyList<(string Path, string Text)> BuiltIn()
     {
         var program = Assembly.GetExecutingAssembly();
         var files = new List<(string Path, string Text)>();

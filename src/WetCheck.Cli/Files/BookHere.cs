@@ -7,12 +7,13 @@ namespace WetCheck.Cli.Files;
 /// <summary>The rule book that the words typed ask for.</summary>
 internal static class BookHere
 {
-    /// <summary>Without its cases, which only a proof reads; and once, since it can't change while the program runs.</summary>
-    private static readonly Lazy<RuleBook> s_builtIn = new(() =>
-        RuleBookReader.Read([.. BookFiles.BuiltIn.Where(file => !file.Path.EndsWith(".cases.yaml", StringComparison.Ordinal))]).Book!);
+    /// <summary>Read once: it can't change while the program runs.</summary>
+    private static RuleBook? s_builtIn;
 
     /// <param name="folder">Null: the built-in one.</param>
-    public static RuleBook Load(string? folder, Terminal terminal) => folder is null ? s_builtIn.Value : LoadWithCases(folder, terminal).Book;
+    public static RuleBook Load(string? folder, Terminal terminal) => folder is not null ? LoadWithCases(folder, terminal).Book
+        // Without its cases, which only a proof reads.
+        : s_builtIn ??= Read([.. BookFiles.BuiltIn().Where(file => !file.Path.EndsWith(RuleBookReader.Cases, StringComparison.Ordinal))], null, terminal).Book;
 
     /// <summary>The book that a job is held against: with the local changes it names.</summary>
     public static RuleBook LoadFor(JobFile job, string? folder, Terminal terminal)
@@ -28,9 +29,12 @@ internal static class BookHere
         return File.Exists(terminal.FullPath(shown)) ? TextFile.Read(terminal.FullPath(shown), shown) : null;
     }
 
-    public static (RuleBook Book, IReadOnlyList<RuleCase> Cases) LoadWithCases(string? folder, Terminal terminal)
+    public static (RuleBook Book, IReadOnlyList<RuleCase> Cases) LoadWithCases(string? folder, Terminal terminal) =>
+        Read(BookFiles.Read(folder, terminal), folder, terminal);
+
+    private static (RuleBook Book, IReadOnlyList<RuleCase> Cases) Read(IReadOnlyList<(string Path, string Text)> files, string? folder, Terminal terminal)
     {
-        var (book, cases, problems) = RuleBookReader.Read(BookFiles.Read(folder, terminal));
+        var (book, cases, problems) = RuleBookReader.Read(files);
         var where = folder ?? "rules";
         ProblemText.Write([.. problems.Select(problem => problem with { At = In(where, problem.At) })], terminal.Err);
         return book is null

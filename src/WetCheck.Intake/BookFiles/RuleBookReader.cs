@@ -5,7 +5,9 @@ namespace WetCheck.Intake;
 /// <summary>Reads the files of a rule book. Their paths count from the folder of the book: <c>liner/turn-up.yaml</c>.</summary>
 public static class RuleBookReader
 {
-    private const string Cases = ".cases.yaml";
+    /// <summary>How the name of a file of cases ends.</summary>
+    public const string Cases = ".cases.yaml";
+
     private const string Yaml = ".yaml";
     private const string Template = ".scriban";
 

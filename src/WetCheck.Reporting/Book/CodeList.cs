@@ -63,15 +63,14 @@ public static class CodeList
             .SelectMany((said, i) => Column.Wrap(said, (i == 0 ? $"         {family} " : "").PadRight(Indent.Length + family.Length)));
     }
 
-    /// <summary>What local changes made of a book, rule by rule; nothing where there are none.</summary>
+    /// <summary>What local changes made of a book, rule by rule, those that they added too.</summary>
     public static string Local(RuleBook book, RuleBook changed)
     {
         var phrases = new Phrases(changed, Languages.English);
         var lines = new List<string>();
-        foreach (var rule in book.Rules.OrderBy(rule => rule.Number))
+        foreach (var rule in book.Rules.Concat(changed.Rules.Where(rule => book.Rule(rule.Id) is null)).OrderBy(rule => rule.Number))
         {
-            var now = changed.Rule(rule.Id);
-            var (before, after) = (Text(rule, book), now is null ? ["switched off"] : Text(now, changed));
+            var (before, after) = (Asks(book.Rule(rule.Id), book, "not in the book"), Asks(changed.Rule(rule.Id), changed, "switched off"));
             if (!before.SequenceEqual(after))
             {
                 lines.AddRange(Column.Wrap(RuleText.For(rule, phrases).Name, Column.Numbered(rule.Number.ToString(CultureInfo.InvariantCulture))));
@@ -82,7 +81,14 @@ public static class CodeList
 
         return lines.Count == 0 ? "No local change.\n" : string.Join('\n', lines) + "\n";
 
-        List<string> Text(Rule rule, RuleBook of) => rule.Versions.Count == 0 ? ["as it stands"] : [.. rule.Versions.Select(version => Versions.Of(rule, version, of, phrases))];
+        // What a rule asks of itself, where it bears no limit of a version, and what each version asks.
+        List<string> Asks(Rule? rule, RuleBook of, string absent) => rule is null ? [absent] :
+        [
+            .. rule.Body is RuleBody.Require { Holds: { } holds } && rule.Versions.All(version => version.Limit is null)
+                ? [Sentence.Closed(Sentence.Capital(Conditions.Say(holds, null, of, phrases)))]
+                : Array.Empty<string>(),
+            .. rule.Versions.Select(version => Versions.Of(rule, version, of, phrases)),
+        ];
     }
 
     private static IReadOnlyList<RuleVersion> Of(Rule rule, string family) => [.. rule.Versions.Where(version => Of(version.When, family) && Codes(version.When).Any())];

@@ -14,7 +14,7 @@ public static class RuleList
     {
         var phrases = new Phrases(book, "en");
         var text = new StringBuilder();
-        var bare = book.Rules.Count(rule => cases.All(one => one.Rule != rule.Id));
+        var bare = book.Rules.Select(rule => rule.Id).Except(cases.Select(one => one.Rule)).Count();
         text.Append(CultureInfo.InvariantCulture, $"Rule book: {book.Name}, {book.Date}. {book.Rules.Count} rules, {cases.Count} cases, {bare} rules without cases.\n");
         foreach (var chapter in book.Rules.OrderBy(rule => rule.Number).GroupBy(rule => rule.Chapter))
         {

@@ -52,5 +52,22 @@ public sealed class CodeLists
         CodeList.Local(TheBook.Book, TheBook.Book).Should().Be("No local change.\n");
     }
 
+    /// <summary>A rule that a town added, and a number that stands in a rule without versions.</summary>
+    [Fact]
+    public void An_added_rule_and_a_changed_number_of_a_rule_without_versions_are_told()
+    {
+        const string Job = "docs/examples/local/maple.job.yaml";
+        var book = TheBook.Book;
+        var (changed, _) = LocalBook.Of(book, Job, Repository.Read(Job), file => Repository.Read("docs/examples/local/" + file));
+        var added = changed!.Rules.Where(rule => book.Rule(rule.Id) is null).ToList();
+        var said = CodeList.Local(book, changed);
+        added.Should().OnlyContain(rule => said.Contains($"\n {rule.Number} ", StringComparison.Ordinal) || said.StartsWith($" {rule.Number} ", StringComparison.Ordinal));
+
+        var plain = book.Rule(501)!;
+        var other = plain with { Body = book.Rule(537)!.Body };
+        CodeList.Local(book, book with { Rules = [.. book.Rules.Select(rule => rule == plain ? other : rule)] })
+            .Should().StartWith(" 501 ").And.Contain("was Coverage 95% or more").And.Contain("is  Coverage 80% or more");
+    }
+
     private static IEnumerable<string> Numbers(string said) => said.Split('\n').Where(line => line.Length > 3 && char.IsAsciiDigit(line[1])).Select(line => line[1..4]);
 }
