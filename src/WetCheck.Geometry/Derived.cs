@@ -11,13 +11,15 @@ internal static class Derived
         "shower" => ShowerSize.Of(part, kind, facts),
         "floor facet" when kind.Name == "fall" => FloorFall.OfFacet(part, kind, facts),
         "floor valley" when kind.Name == "fall" => FloorFall.OfValley(part, kind, facts),
+        "floor" when kind.Name == "standing water" => StandingWater.Of(part, kind, facts),
         "tile" when kind.Name == "coverage" => TileCoverage.Of(part, kind, facts),
         "tile" when kind.Name == "fold lip" => FoldLip.Of(part, kind, facts),
+        "membrane" when kind.Name == "dry film" => DryFilm.Of(part, kind, facts),
         _ => null,
     };
 
     /// <summary>Some reading of this kind of part is filled from other parts.</summary>
-    public static bool Fills(string kind) => kind is "shower" or "floor facet" or "floor valley" or "tile";
+    public static bool Fills(string kind) => kind is "shower" or "floor" or "floor facet" or "floor valley" or "tile" or "membrane";
 
     /// <summary>A fact worked out once with plans unknown and once with plans counted.</summary>
     /// <param name="work">From what is known of each source, in their order, to the result.</param>

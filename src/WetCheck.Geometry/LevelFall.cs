@@ -23,13 +23,7 @@ internal static class LevelFall
 
     private static Fact? Of(Part part, ReadingKind kind, JobFacts facts, string explained, Func<FloorFacets, Outline, IReadOnlyList<LevelPoint>, FallBounds?> fall)
     {
-        // Of readings that are not there nothing is asked: they are one way of several. With two drains the planes are others.
-        Fact?[] sources =
-        [
-            facts.Of("floor", "levels"), facts.Of("shower", "drain at"), facts.Of("drain", "form"), facts.Of("drain", "grate"), facts.Of("drain", "grate shape"),
-            facts.Of("shower", "size") is { IsBlank: false } size ? size : facts.Of("shower", "outline"),
-        ];
-        return facts.Of("shower", "second drain at") is { IsBlank: false } || sources.Any(source => source is null || source.IsBlank) ? null : Derived.From(part, kind, explained, Work, [.. sources.OfType<Fact>()]);
+        return Sources(facts) is { } sources ? Derived.From(part, kind, explained, Work, sources) : null;
 
         Spread Work(IReadOnlyList<Known> known) =>
             known[0] is Known.Levels levels && known[1] is Known.Pair drain && known[2] is Known.OneOf { Choice: "point" }
@@ -40,18 +34,31 @@ internal static class LevelFall
                     : Model.Spread.Everything;
     }
 
+    /// <summary>Levels, drain and floor of a job. Null where one is not told: of readings that are not there nothing is asked, they are one way of several.</summary>
+    internal static IReadOnlyList<Fact>? Sources(JobFacts facts)
+    {
+        Fact?[] sources =
+        [
+            facts.Of("floor", "levels"), facts.Of("shower", "drain at"), facts.Of("drain", "form"), facts.Of("drain", "grate"), facts.Of("drain", "grate shape"),
+            facts.Of("shower", "size") is { IsBlank: false } size ? size : facts.Of("shower", "outline"),
+        ];
+
+        // With two drains the planes are others.
+        return facts.Of("shower", "second drain at") is { IsBlank: false } || sources.Any(source => source is null || source.IsBlank) ? null : [.. sources.OfType<Fact>()];
+    }
+
     /// <summary>Set out to the drain's middle or to its grate: nobody tells, so both.</summary>
     private static FloorFacets? Floor(Outline outline, PlanPoint drain, Grate grate) =>
         outline.IsSeenWholeFrom(drain) && outline.Walls.All(wall => Pan.Run(wall, drain, grate) > 1e-9) ? new FloorFacets(outline, drain, [Grate.Point, grate]) : null;
 
-    private static Grate? GrateOf(Known across, Known shape) => (across, shape) switch
+    internal static Grate? GrateOf(Known across, Known shape) => (across, shape) switch
     {
         (Known.Number { Spread.AsRead: { IsPoint: true, Lo: { Sign: > 0 } wide } }, Known.OneOf { Choice: "square" }) => Grate.Square(wide.Approximate / 2),
         (Known.Number { Spread.AsRead: { IsPoint: true, Lo: { Sign: > 0 } wide } }, Known.OneOf { Choice: "round" }) => Grate.Round(wide.Approximate / 2),
         _ => null,
     };
 
-    private static Outline? Rectangle(Known told) => told switch
+    internal static Outline? Rectangle(Known told) => told switch
     {
         Known.Pair { Between: Between.Finished, Floor: null } size => Outline.Rectangle(FloorTold.Inches(size.First), FloorTold.Inches(size.Second)),
         Known.Corners { Points.All: { Count: 4 } corners } when corners.All(at => (at.FromLeft.Sign == 0 || at.FromLeft == Widest(corners)) && (at.FromEntry.Sign == 0 || at.FromEntry == Deepest(corners))) =>

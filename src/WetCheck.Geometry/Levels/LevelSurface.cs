@@ -1,6 +1,6 @@
 namespace WetCheck.Geometry;
 
-/// <summary>Triangles between level readings, those that reach over a wall left out.</summary>
+/// <summary>Triangles between level readings, those that reach over a wall left out. Readings on one line have no triangle: each is beside the next.</summary>
 public sealed class LevelSurface
 {
     private readonly List<(int A, int B, int C)> _triangles = [];
@@ -21,6 +21,15 @@ public sealed class LevelSurface
                 Join(a, b);
                 Join(b, c);
                 Join(c, a);
+            }
+        }
+
+        if (corners.Count == 0)
+        {
+            var run = Enumerable.Range(0, points.Count).OrderBy(at => points[at].At.X).ThenBy(at => points[at].At.Y).ToList();
+            foreach (var (one, next) in run.Zip(run.Skip(1)))
+            {
+                Join(one, next);
             }
         }
     }

@@ -18,7 +18,8 @@ internal sealed record LevelsSays(PanSays Pan)
         .Select(alike => Sentence.Capital(Phrases.Say(alike.Key.IsFold ? "levels.fold" : planes.Count == 1 ? "levels.one-plane" : "levels.wall",
             (alike.Key.IsFold ? "corner" : "side", Pan.Alike(alike.Select(Named))), ("fall", alike.Key.Said))));
 
-    public string Pond(LevelPond pond) => Phrases.Say(pond.Least > 1e-9 ? "levels.pond" : "levels.pond-open",
+    /// <summary>Readings on one line tell how deep it is, not how wide.</summary>
+    public string Pond(LevelPond pond) => Phrases.Say(pond.Least <= 1e-9 ? "levels.pond-open" : pond.Area > 0 ? "levels.pond" : "levels.pond-on-line",
         ("depth", Pan.Length(pond.Depth)), ("at", Pan.Place(pond.At)), ("least", Pan.Length(pond.Least, Rounding.Down)), ("most", Pan.Length(pond.Most, Rounding.Up)),
         ("area", Pan.Of(pond.Area, Pan.Metric ? Unit.SquareMetre : Unit.SquareInch)), ("volume", Pan.Of(pond.Volume, Pan.Metric ? Unit.Litre : Unit.CubicInch)));
 

@@ -3,29 +3,38 @@ using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Shows;
 
-/// <summary>Faults laid out for a helper to find, as readings: found, and nothing else. Limits: IRC P2709.1 and P2709.3, LN-05 and LN-09.</summary>
+/// <summary>Faults laid out for a helper to find, as readings, in <c>tests/jobs/drills.yaml</c>: found, and nothing else.</summary>
 public sealed class Drills
 {
-    private const string Liner = "method: liner under mortar\nunits: inches\nplumbing code: IRC 2021\n";
-    private const string Floor = Liner + "floor: { rim: 11/16, judged: along any path, figure: inches }\n";
+    private const int Known = 16;
+    private const string Floor = "method: liner under mortar\nunits: inches\nplumbing code: IRC 2021\nfloor: { rim: 11/16, judged: along any path, figure: inches }\n";
+    private static readonly PlannedRows s_rows = new("tests/jobs/drills.yaml");
 
-    /// <summary>R-03: the rim of the liner 1/8 in above the flange over 30 in: 0.05 in per ft.</summary>
+    public static TheoryData<string> Rows => s_rows.Names;
+
     [Fact]
-    public void R03_a_flat_liner()
+    public void Each_is_a_row() => s_rows.All.Select(row => row["row"]![..4]).Distinct().Order().Should().Equal(Enumerable.Range(1, Known).Select(number => $"R-{number:00}"));
+
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void It_is_found_and_nothing_else(string row)
     {
-        var walk = TheBook.Walk(Liner + "liner falls: { left: 1/8 over 30, right: 5/8 over 30 }\n");
-        walk.ToFix.Select(entry => entry.Number).Should().Equal("132-B");
+        var walk = TheBook.Walk(s_rows[row]["job"]!);
+        walk.ToFix.Select(entry => entry.Number).Should().BeEquivalentTo(s_rows[row].List("finds"));
+        walk.Entries.Where(entry => entry.Result == Result.ReadAgain).Select(entry => entry.Number).Should().BeEquivalentTo(s_rows[row].List("again"));
+        walk.Notes.Select(note => $"{note.Rule.Number}").Should().BeEquivalentTo(s_rows[row].List("notes"));
     }
 
-    /// <summary>R-04: 60 x 30, drain in the middle, rim 11/16: 0.246 in per ft along the folds is short, 0.55 across is steep (O-05, C-22).</summary>
-    [Fact]
-    public void R04_both_limits_at_once()
-    {
-        var walk = TheBook.Walk(Floor + Rectangle(60, 30));
-        walk.ToFix.Select(entry => entry.Rule.Number).Distinct().Should().Equal(134);
+    /// <summary>That they are right is tested with the false alarms.</summary>
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void Two_that_look_like_it_are_named(string row) =>
+        s_rows[row].List("look-alikes").Should().HaveCount(2).And.BeSubsetOf(FalseAlarms.Rows.Select(one => one.Data));
 
-        // Short by less than the tape can tell: read once, it is read again.
-        walk.Checks.Where(check => check.Rule.Number == 135).Should().OnlyContain(check => check.Result == Result.ReadAgain);
+    /// <summary>R-04: what no rim can mend, in figures (O-05, C-22): 0.246 in per ft along the folds is short, 0.55 across is steep.</summary>
+    [Fact]
+    public void R04_both_limits_at_once_and_a_way_out()
+    {
         var one = Case(Told(Inches + Rectangle(60, 30)).Json, "along-folds", "point");
         one["feasible"]!.GetValue<bool>().Should().BeFalse();
         var scale = 0.6875 / Number(one["height"]);
@@ -33,10 +42,4 @@ public sealed class Drills
         (Number(one["flattest"]) * scale).Should().BeApproximately(0.246, 5e-4);
         one["ways_out"]!.AsArray().Should().NotBeEmpty();
     }
-
-    /// <summary>Their look-alikes: a liner that falls 5/8 in over 30 in, and 60 x 36 with its rim at 3/4 in, which is the limit itself (F-18).</summary>
-    [Theory]
-    [InlineData(Liner + "liner falls: { left: 5/8 over 30, right: 5/8 over 30 }\n")]
-    [InlineData(Liner + "floor: { rim: 3/4, judged: along any path, figure: inches }\nshower:\n  size: 60 x 36 finished\n  drain at: 30, 18\n")]
-    public void What_looks_like_them_and_is_right_stays_silent(string job) => TheBook.Walk(job).ToFix.Should().BeEmpty();
 }
