@@ -8,7 +8,7 @@ namespace WetCheck.Geometry;
 /// </summary>
 internal static class StandingWater
 {
-    private const string Explained = "the deepest low spot of the levels: under the lowest way from there to the drain, to within half a mark of each";
+    private const string Explained = "the deepest low spot of the levels, under the lowest way from there to the drain; the sheet of levels shows where";
 
     /// <returns>Inches. Null where none is certain, so that nothing is asked of it.</returns>
     public static Fact? Of(Part part, ReadingKind kind, JobFacts facts) =>

@@ -15,6 +15,9 @@ internal static partial class Numbered
             ?? entries.FirstOrDefault(entry => IsAsked(entry, Member().Replace(asked, "")));
     }
 
+    /// <summary>A note or a caution of the list; null where it shows none of that number.</summary>
+    public static Check? Shown(Walk walk, string asked) => walk.Notes.Concat(walk.Cautions).FirstOrDefault(check => Is(check.Rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), asked));
+
     /// <summary>2, where 221-A2 was typed and the list has a 221-A; null where an entry was asked.</summary>
     public static int? MemberOf(Entry entry, string asked) => IsAsked(entry, asked) ? null
         : int.Parse(Member().Match(asked).Value, System.Globalization.CultureInfo.InvariantCulture);
@@ -30,7 +33,9 @@ internal static partial class Numbered
             + "\n    wetcheck walk JOB --all   shows every number.";
     }
 
-    private static bool IsAsked(Entry entry, string asked) => string.Equals(entry.Number, asked, StringComparison.OrdinalIgnoreCase);
+    public static bool Is(string number, string asked) => string.Equals(number, asked, StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsAsked(Entry entry, string asked) => Is(entry.Number, asked);
 
     [GeneratedRegex(@"(?<=^\d+-[A-Z]+)\d{1,4}$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Member();

@@ -29,16 +29,16 @@ internal static class WhyCommand
     private static ExitCode OfEntry(JobFile file, string asked, string? folder, Terminal terminal)
     {
         var held = Held.Of(file, BookHere.LoadFor(file, folder, terminal), [], terminal);
-        if (OldWorkReading.Of(held.Walk.Job, held.Walk.Book).Causes.FirstOrDefault(cause => string.Equals(cause.Cause.Number, asked, StringComparison.OrdinalIgnoreCase)) is { } cause)
-        {
-            terminal.Out.Write(WhyCause.Of(cause, held.Walk, Languages.English, Lists.Now(terminal, Languages.English)));
-            return ExitCodes.Of(held.Walk.Problems);
-        }
-
-        var entry = Numbered.Find(held.Walk, asked) ?? throw new Halt(ExitCode.TypedWrong, Numbered.NotFound(held.Walk, asked));
-        terminal.Out.Write(Lists.Why(held.Walk, entry, terminal));
+        terminal.Out.Write(Text(held.Walk, asked, terminal));
         return ExitCodes.Of(held.Walk.Problems);
     }
+
+    private static string Text(Walk walk, string asked, Terminal terminal) =>
+        Numbered.Find(walk, asked) is { } entry ? Lists.Why(walk, entry, terminal)
+        : Numbered.Shown(walk, asked) is { } shown ? WhyText.Of(walk, shown, Languages.English, Lists.Now(terminal, Languages.English))
+        : walk.Book.Causes.Any(cause => Numbered.Is(cause.Number, asked)) && OldWorkReading.Of(walk.Job, walk.Book).Causes.FirstOrDefault(cause => Numbered.Is(cause.Cause.Number, asked)) is { } found
+            ? WhyCause.Of(found, walk, Languages.English, Lists.Now(terminal, Languages.English))
+        : throw new Halt(ExitCode.TypedWrong, Numbered.NotFound(walk, asked));
 
     private static ExitCode OfRule(string asked, RuleBook book, Terminal terminal)
     {

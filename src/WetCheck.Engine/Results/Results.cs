@@ -11,7 +11,7 @@ public static class Results
         var entries = Folding.Of(job, [.. checks.Where(check => !IsRuledOut(job, check.State))]);
         return new Walk(job, book, entries, checks, Looks.Of(job, book.Vocabulary, entries),
             [.. findings.Where(finding => IsShown(job, finding)).Select(finding => Plain(finding, Result.Caution))],
-            [.. findings.Where(finding => finding.Rule.Body is RuleBody.Note && finding.Judgement.Now == Outcome.Ok).Select(finding => Plain(finding, Result.Note))],
+            [.. findings.Select(Note).OfType<Check>()],
             problems);
     }
 
@@ -60,6 +60,15 @@ public static class Results
     }
 
     private static Check Plain(Finding finding, Result result) => new(finding.Rule, finding.State, finding.Judgement, result, Paper.None, []);
+
+    /// <summary>Of what is there, and of what is planned: before it is covered a note is worth the most.</summary>
+    private static Check? Note(Finding finding) => finding switch
+    {
+        { Rule.Body: not RuleBody.Note } => null,
+        { Judgement.Now: Outcome.Ok } => Plain(finding, Result.Note),
+        { Judgement: { Now: Outcome.Open, OnPaper: Outcome.Ok } } => Plain(finding, Result.Note) with { Paper = Paper.Good },
+        _ => null,
+    };
 
     /// <summary>A caution stands from one stop until another, and at that one no longer, unless its condition is No. A stop the method does not have is passed by.</summary>
     private static bool IsShown(Job job, Finding finding)

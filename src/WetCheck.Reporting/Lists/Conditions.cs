@@ -28,9 +28,10 @@ internal static class Conditions
             return Limit.Height(compare.By, number, level, phrases);
         }
 
-        return amount is { } plain
-            ? phrases.Show.Limit(plain.Value, plain.Typed, compare.By)
-            : Limit.Bounded(compare.By, compare.To is Operand.Of of ? Reading(of.Path, book, phrases) : phrases["slot.limit"], phrases);
+        return amount is { } plain ? phrases.Show.Limit(plain.Value, plain.Typed, compare.By)
+            : compare.To is Operand.Of { Path.Reading: var other }
+                ? phrases.Say(compare.By is Comparison.AtLeast or Comparison.Over ? "limit.as-much-or-more" : "limit.as-much-or-less", ("reading", Limit.As(other, phrases)))
+            : Limit.Bounded(compare.By, phrases["slot.limit"], phrases);
     }
 
     /// <summary>"curb, facing" for a reading of another part, its own word for one of the part itself.</summary>

@@ -53,6 +53,7 @@ internal static class Found
         return amount switch
         {
             { IsPoint: true, Lo: { } value } => show.Of(value, unit),
+            { Lo: { } lo, Hi: { } hi } when show.Of(lo, unit) == show.Of(hi, unit) => show.Of(lo, unit),
             { Lo: { } lo, Hi: { } hi } => phrases.Say("bound.between", ("from", show.Of(lo, unit)), ("to", show.Of(hi, unit))),
             { Lo: { } lo } => phrases.Say(amount.LoOpen ? "bound.over" : "bound.least", ("amount", show.Of(lo, unit))),
             { Hi: { } hi } => phrases.Say(amount.HiOpen ? "bound.under" : "bound.most", ("amount", show.Of(hi, unit))),

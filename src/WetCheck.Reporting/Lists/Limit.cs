@@ -50,11 +50,14 @@ internal static class Limit
                 : show.Limit(held.Value, held.Typed, compare.By);
         }
 
-        var bound = OnTape.Bound(test) is { } value ? show.Limit(value, OnTape.UnitOf(test, telling), compare.By) : phrases["value.nothing"];
+        var bound = OnTape.Bound(test) is { } value ? show.Limit(value, OnTape.UnitOf(test, telling), compare.By) : "";
         return compare.To is Operand.Of { Path: var path }
-            ? phrases.Say("limit.as", ("limit", bound), ("reading", phrases.Find("limit.as-" + path.Reading.Name.Replace(' ', '-')) ?? Naming.Reading(path.Reading)))
-            : bound;
+            ? phrases.Say(bound.Length > 0 ? "limit.as" : "limit.as-open", ("limit", bound), ("reading", As(path.Reading, phrases)))
+            : bound.Length > 0 ? bound : phrases["value.nothing"];
     }
+
+    /// <summary>What another reading asks: "the maker's sheet asks", "was asked for".</summary>
+    public static string As(ReadingKind reading, Phrases phrases) => phrases.Find("limit.as-" + reading.Name.Replace(' ', '-')) ?? Naming.Reading(reading);
 
     /// <summary>For the slot <c>{limit}</c>: no operator, a height from the datum that was asked, a slope over the run that was read.</summary>
     public static string Plain(Measured test, Telling telling)

@@ -27,7 +27,7 @@ internal static class Lines
     public static IReadOnlyList<Line> Said(IReadOnlyList<Check> checks, Telling telling) => [.. checks.Select(check =>
     {
         var text = RuleText.For(check, telling);
-        return new Line(Naming.Number(check.Rule, check.Part), text.Say, text.Two.Length > 0 ? text.Two : text.Why);
+        return new Line(Naming.Number(check.Rule, check.Part), check.Paper == Paper.None ? text.Say : telling.Phrases.Say("say.as-planned", ("say", text.Say)), text.Two.Length > 0 ? text.Two : text.Why);
     })];
 
     /// <summary>"curb, cap adds: 1-1/8" or less".</summary>

@@ -6,16 +6,12 @@ namespace WetCheck.Reporting;
 internal static class Sides
 {
     /// <summary>True where sides that can be told apart come to different ends, or ask for different limits.</summary>
-    public static bool Differ(Check check, Telling telling)
-    {
-        var groups = Grouped(check, telling);
-        return groups.Count > 1 && groups.SelectMany(group => group.Names).GroupBy(name => name).All(same => same.Count() == 1);
-    }
+    public static bool Differ(Check check, Telling telling) => Told(check, telling) is { Count: > 1 } groups && AreApart(groups);
 
     /// <summary>"IRC and IPC: OK. UPC asks 1024 sq in or more."</summary>
     public static string Say(Check check, Telling telling)
     {
-        var (phrases, groups) = (telling.Phrases, Grouped(check, telling));
+        var (phrases, groups) = (telling.Phrases, Told(check, telling));
         return string.Join(' ', groups.Select(group =>
         {
             var names = Families(group, groups);
@@ -29,7 +25,16 @@ internal static class Sides
         }));
     }
 
-    private static List<SideGroup> Grouped(Check check, Telling telling)
+    /// <summary>By their codes; where one code has several sides by what else decides, or by both.</summary>
+    private static List<SideGroup> Told(Check check, Telling telling)
+    {
+        var ways = Enum.GetValues<LabelBy>().Select(by => Grouped(check, by, telling)).ToList();
+        return ways.Find(AreApart) ?? ways[0];
+    }
+
+    private static bool AreApart(List<SideGroup> groups) => groups.SelectMany(group => group.Names).GroupBy(name => name).All(same => same.Count() == 1);
+
+    private static List<SideGroup> Grouped(Check check, LabelBy by, Telling telling)
     {
         var groups = new List<SideGroup>();
         foreach (var side in check.Sides)
@@ -45,7 +50,7 @@ internal static class Sides
                 groups.Add(group = new SideGroup(outcome, limit, brief, []));
             }
 
-            group.Add(Labels(side, telling));
+            group.Add(Labels(side, by, telling));
         }
 
         return groups;
@@ -54,19 +59,28 @@ internal static class Sides
     /// <summary>Sides may ask for different things: a number that was worked out bears its name.</summary>
     private static string Asked(Measured test, string limit) => test.Fact is { Kind.Derived: true } fact ? $"{Naming.Reading(fact.Kind)} {limit}" : limit;
 
-    /// <summary>Its codes; without one what its versions are for.</summary>
-    private static List<SideLabel> Labels(Side side, Telling telling)
+    /// <summary>Its codes; without one, or where they don't tell it from another, what else its versions are for.</summary>
+    private static List<SideLabel> Labels(Side side, LabelBy by, Telling telling)
     {
-        if (side.Codes.Count > 0)
+        if (by == LabelBy.Code && side.Codes.Count > 0)
         {
             return [.. side.Codes.Select(code => new SideLabel(Naming.Code(code, telling.Phrases), code.Family))];
         }
 
         var whens = side.Versions.Select(version => version.When).OfType<Condition>()
+            .Select(when => by == LabelBy.Fact ? BesideCode(when) : when).OfType<Condition>()
             .Select(when => new SideLabel(Conditions.Say(when, null, telling.Walk.Book, telling.Phrases), null))
             .ToList();
         return whens.Count > 0 ? whens : [new SideLabel(telling.Phrases["look.otherwise"], null)];
     }
+
+    /// <summary>What a version asks beside its code; null where that is nothing.</summary>
+    private static Condition? BesideCode(Condition when) => when switch
+    {
+        Condition.CodeIs => null,
+        Condition.All all => all.Of.Where(of => of is not Condition.CodeIs).ToList() is { Count: > 0 } others ? others is [var only] ? only : all with { Of = others } : null,
+        _ => when,
+    };
 
     /// <summary>A family of which every edition asks the same goes by its bare name.</summary>
     private static List<string> Families(SideGroup group, List<SideGroup> all)
@@ -77,6 +91,9 @@ internal static class Sides
             .Distinct()];
     }
 }
+
+/// <summary>What tells one side from another.</summary>
+internal enum LabelBy { Code, Fact, Both }
 
 /// <summary>Sides that come to the same.</summary>
 /// <param name="Brief">The limit as it is said.</param>

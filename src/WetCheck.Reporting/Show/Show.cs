@@ -100,7 +100,7 @@ public sealed class Show(NumberWords words)
         _ when unit == Unit.Inch => Inches(value, rounding),
         _ when unit == Unit.Foot => FeetAndInches(value, rounding),
         _ when unit == Unit.InchPerFoot => $"{words.PerFoot.Replace("{rise}", Inches(value * 12, rounding), StringComparison.Ordinal)} ({Percent(value * 100, rounding)})",
-        _ when unit == Unit.PercentFall || (unit == Unit.RiseOverRun && value.Sign <= 0) => Percent(value * 100, rounding),
+        _ when unit == Unit.PercentFall || (unit == Unit.RiseOverRun && value.Sign <= 0) => Percent(value * 100, rounding, places: 2),
         _ when unit == Unit.RiseOverRun => "1:" + Decimals.Of(1 / value, 1, Steeper(rounding)),
         _ when unit == Unit.Percent => Percent(value, rounding),
         _ => $"{Decimals.Of(unit.FromBase(value), Places(unit), rounding)} {unit.Key}".TrimEnd(),
@@ -119,7 +119,8 @@ public sealed class Show(NumberWords words)
         },
         number);
 
-    private static string Percent(Rational value, Rounding rounding) => Decimals.Of(value, 1, rounding) + "%";
+    /// <summary>A fall in per cent to two places: 2 % and 2.08 % are two limits.</summary>
+    private static string Percent(Rational value, Rounding rounding, int places = 1) => Decimals.Of(value, places, rounding) + "%";
 
     private static string Fill(string words, string number) => words.Replace("{number}", number, StringComparison.Ordinal);
 

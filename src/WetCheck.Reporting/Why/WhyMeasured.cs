@@ -43,8 +43,14 @@ internal static class WhyMeasured
         return Sentence.Closed(line.Length == 0 ? taken : taken.Length == 0 ? Sentence.Capital(line) : $"{taken} ({line})");
     }
 
-    private static IEnumerable<string> Derived(Fact? fact) =>
-        fact is { Counted: null, Explained.Length: > 0 } ? [Sentence.Closed(Sentence.Capital(fact.Explained))] : [];
+    /// <summary>How a number was worked out that nobody read; of several ways the first that tells it.</summary>
+    private static IEnumerable<string> Derived(Fact? fact) => fact switch
+    {
+        { Counted: null, Explained.Length: > 0 } => [Sentence.Closed(Sentence.Capital(fact.Explained))],
+        { Counted: null, Also: { OnPaper: not Known.Nothing } also } => Derived(also),
+        { Counted: null, Also.Also: { } third } => Derived(third),
+        _ => [],
+    };
 
     private static IEnumerable<string> Counted(Measured? test, Telling telling) => (test?.Counted ?? [])
         .Where(counted => counted.Fact != test!.Fact && counted.Fact.Counted is not null)

@@ -38,6 +38,21 @@ public static class WhyText
         return lines.ToString();
     }
 
+    /// <summary>What a note or a caution of the list says, and who says so.</summary>
+    public static string Of(Walk walk, Check shown, string language, string when)
+    {
+        var telling = new Telling(walk, new Phrases(walk.Book, language));
+        var (phrases, text, line) = (telling.Phrases, RuleText.For(shown, telling), Lines.Said([shown], telling)[0]);
+        var lines = new Labelled(phrases);
+        lines.Title(Naming.Digits(shown.Rule), Sentence.Capital(Naming.Part(shown.Part, phrases)), phrases["result." + Keys.Of(shown.Result)].ToUpperInvariant());
+        lines.Plain(line.Text);
+        lines.Add("care", text.Two);
+        lines.Add("why", text.Why);
+        lines.Add("says", Says.Of(shown.Rule, null, telling).Select(source => Sentence.Closed(source.Say(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"]))));
+        lines.Plain(Sentence.Joined($"{shown.Rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", phrases["close.record"]));
+        return lines.ToString();
+    }
+
     /// <summary>A rule without a job.</summary>
     public static string Of(RuleBook book, Rule rule, string language) => WhyRule.Of(book, rule, new Phrases(book, language));
 
