@@ -47,7 +47,7 @@ public static class JobReader
 
         lone.Tell(header.TryGetValue("units", out var units) ? units.Key.At : null, problems);
         var job = Assembly.Make(draft, layout, source.File);
-        Questions.Ask(job, draft, problems);
+        Questions.Ask(job, draft, vocabulary, problems);
         return job;
     }
 

@@ -5,9 +5,10 @@ namespace WetCheck.Intake;
 /// <summary>Asks about what reads well and is hardly meant. The readings count as they stand, but for a size that an outline makes too large.</summary>
 internal static class Questions
 {
-    public static void Ask(Job job, Draft draft, ProblemList problems)
+    public static void Ask(Job job, Draft draft, Vocabulary vocabulary, ProblemList problems)
     {
         NotBegun(job, problems);
+        FromNowhere(job, vocabulary, problems);
         RuledOut(job, draft, problems);
         NoneWithReadings(job, draft, problems);
         OutlinedSizes(job, draft, problems);
@@ -51,6 +52,19 @@ internal static class Questions
         {
             var say = job.Method!.Layers.First(known => known.Name == layer.Key).Say.En;
             problems.Add(First(layer), Messages.NotBegun(Lines(layer), say, job.Stage!));
+        }
+    }
+
+    /// <summary>A height taken from a level that the method doesn't have, as it was typed or as the reading has it.</summary>
+    private static void FromNowhere(Job job, Vocabulary vocabulary, ProblemList problems)
+    {
+        foreach (var (part, name, reading) in job.Parts.SelectMany(part => part.Readings.SelectMany(pair => pair.Value.Select(reading => (part.Part, pair.Key, reading)))))
+        {
+            if (reading.Value is ReadingValue.OfAmount amount && part.Kind.Find(name) is { Is: Form.Height } kind && vocabulary.Datum(amount.Datum ?? kind.From ?? "") is { } datum
+                && job.Method?.RulesOut.Contains(datum.Of) == true && job.Method.RulesOut.All(without => part.Nearest(without) is null))
+            {
+                problems.Add(reading.At, Messages.FromNowhere(datum.Say.En, job.Method.Name));
+            }
         }
     }
 

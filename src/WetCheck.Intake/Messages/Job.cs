@@ -101,6 +101,9 @@ internal static partial class Messages
     public static Message NotBegun(IReadOnlyList<int> lines, string layer, string stage) => Message.Asks(
         "not-begun", $"{Lines(lines)} {(lines.Count == 1 ? "speaks" : "speak")} of the {layer}: not begun at the stop \"{stage}\". Is the stage as you meant? If planned, write  plan  in front.");
 
+    public static Message FromNowhere(string datum, string method) => Message.Asks(
+        "from-nowhere", $"Taken from {datum}, and \"{method}\" has none. Write where from, like  74 above room floor");
+
     public static Message RuledOut(IReadOnlyList<int> lines, string part, string method) => Message.Asks(
         "ruled-out", $"{Lines(lines)} {(lines.Count == 1 ? "speaks" : "speak")} of the {part}, and \"{method}\" has none. Is the method as you meant?");
 

@@ -13,6 +13,7 @@ internal static class RuleEntry
         var entry = new StringBuilder();
         entry.Append(CultureInfo.InvariantCulture, $"\n### {rule.Number} · {Title(rule, words)}\n\n`{rule.Id}`\n\n");
         Line("Look at", LookAt(rule, phrases));
+        Line("How", How(rule, phrases));
         Line("When", rule.When is { } when ? Conditions.Say(when, null, book, phrases) : "");
         Line(Heading(rule), Body(rule, book, phrases));
         foreach (var version in rule.Versions)
@@ -20,16 +21,19 @@ internal static class RuleEntry
             entry.Append(CultureInfo.InvariantCulture, $"  - {Versions.Of(rule, version, book, phrases)}\n");
         }
 
+        Line("Differs by", DiffersBy(rule, book, phrases));
         Line("Says", words.Say);
         Line("In full", words.Two);
         Line("Why", words.Why);
         Line("Fix", words.Fix);
+        Line("Owner asks", OwnerAsks(rule, phrases));
         Line("Sources", "");
         foreach (var source in RuleSources.Of(rule, book).Select(source => RuleSources.Say(source, phrases)).Distinct().DefaultIfEmpty(phrases["doubt.practice"]))
         {
             entry.Append(CultureInfo.InvariantCulture, $"  - {source}\n");
         }
 
+        Line("Local", Local(rule, book));
         return entry.ToString();
 
         void Line(string heading, string text)
@@ -49,12 +53,44 @@ internal static class RuleEntry
     /// <summary>The questions whose answers the rule tests.</summary>
     private static string LookAt(Rule rule, Phrases phrases)
     {
-        var readings = rule.Conditions()
-            .Select(condition => condition switch { Condition.Is choice => choice.Path, Condition.Compare compare => compare.Path, _ => null })
-            .OfType<Model.Path>().Select(path => path.Reading).ToList();
+        var readings = Readings(rule);
         var asked = Sentence.Joined(readings.Select(reading => phrases.Of(reading.Ask)).Where(ask => ask.Length > 0).Distinct());
         return asked.Length == 0 && readings.Any(reading => reading.Derived) ? "Worked out from what was measured." : asked;
     }
+
+    private static List<ReadingKind> Readings(Rule rule) =>
+    [
+        .. rule.Conditions()
+            .Select(condition => condition switch { Condition.Is choice => choice.Path, Condition.Compare compare => compare.Path, _ => null })
+            .OfType<Model.Path>().Select(path => path.Reading).Distinct(),
+    ];
+
+    /// <summary>"By tape or a look." and the hints of its questions.</summary>
+    private static string How(Rule rule, Phrases phrases)
+    {
+        var readings = Readings(rule);
+        var tools = readings.Select(reading => reading.Tool).OfType<Tool>().Select(tool => phrases.Of(tool.Say)).Distinct().ToList();
+        return Sentence.Joined([.. tools.Count == 0 ? [] : new[] { Sentence.Closed($"By {phrases.List(tools, "say.or")}") }, .. readings.Select(reading => phrases.Of(reading.How)).Where(how => how.Length > 0).Distinct()]);
+    }
+
+    private static string OwnerAsks(Rule rule, Phrases phrases)
+    {
+        var texts = RuleText.Owner(rule, phrases);
+        return texts.Ask.Length == 0 ? "" : Sentence.Joined(texts.Ask, Sentence.Closed("Good: " + texts.Good));
+    }
+
+    /// <summary>"plumbing code", where its versions look at one.</summary>
+    private static string DiffersBy(Rule rule, RuleBook book, Phrases phrases) => phrases.List(
+        [.. Codes(rule.Versions.Select(version => version.When).OfType<Condition>()).Select(name => book.Vocabulary.Discipline(name) is { } discipline ? phrases.Of(discipline.Say) : name)]);
+
+    /// <summary>Who may ask otherwise.</summary>
+    private static string Local(Rule rule, RuleBook book) => rule.Body is not RuleBody.Require ? ""
+        : Codes(rule.Conditions()).Any() || RuleSources.Of(rule, book).Any(source => source.Of is not null)
+            ? "a town may ask otherwise: ask the building department, and write its figure as a [local change](local-changes.md)"
+            : "no code names it here: the maker's sheet and what was agreed in writing come first";
+
+    private static IEnumerable<string> Codes(IEnumerable<Condition> conditions) =>
+        conditions.SelectMany(condition => condition.Parts()).OfType<Condition.CodeIs>().Select(code => code.Discipline).Distinct().Order(StringComparer.Ordinal);
 
     private static string Heading(Rule rule) => rule.Body switch
     {

@@ -25,12 +25,21 @@ internal sealed record RuleText(string Name, string Why, string Fix, string Say,
     public static RuleText For(Rule rule, Phrases phrases)
     {
         var texts = rule.In(phrases.Language);
-        return Filled(texts, texts.One,
-        [
-            ("found", phrases["slot.found"]), ("limit", phrases["slot.limit"]), ("short", phrases["slot.short"]),
-            ("count", phrases["slot.count"]), ("place", phrases["slot.place"]), ("part", phrases["slot.part"]),
-        ]);
+        return Filled(texts, texts.One, WithoutJob(phrases));
     }
+
+    /// <summary>The owner's question and what good looks like, of a rule read without a job.</summary>
+    public static (string Ask, string Good) Owner(Rule rule, Phrases phrases)
+    {
+        var texts = rule.In(phrases.Language);
+        return (Slots.Fill(texts.Ask, WithoutJob(phrases)), Slots.Fill(texts.Good, WithoutJob(phrases)));
+    }
+
+    private static (string, string)[] WithoutJob(Phrases phrases) =>
+    [
+        ("found", phrases["slot.found"]), ("limit", phrases["slot.limit"]), ("short", phrases["slot.short"]),
+        ("count", phrases["slot.count"]), ("place", phrases["slot.place"]), ("part", phrases["slot.part"]),
+    ];
 
     /// <summary>What a helper is told to do; empty where the fix will do.</summary>
     public static string Helper(Entry entry, Telling telling) => Slots.Fill(
