@@ -55,12 +55,12 @@ internal static class Questions
         }
     }
 
-    /// <summary>A height taken from a level that the method doesn't have, as it was typed or as the reading has it.</summary>
+    /// <summary>A height taken from a level that the method lacks, as it was typed or as the reading has it. One that lifts a level of its own, as a curb does, is told in any method.</summary>
     private static void FromNowhere(Job job, Vocabulary vocabulary, ProblemList problems)
     {
         foreach (var (part, name, reading) in job.Parts.SelectMany(part => part.Readings.SelectMany(pair => pair.Value.Select(reading => (part.Part, pair.Key, reading)))))
         {
-            if (reading.Value is ReadingValue.OfAmount amount && part.Kind.Find(name) is { Is: Form.Height } kind && vocabulary.Datum(amount.Datum ?? kind.From ?? "") is { } datum
+            if (reading.Value is ReadingValue.OfAmount amount && part.Kind.Find(name) is { Is: Form.Height, Lifts: null } kind && vocabulary.Datum(amount.Datum ?? kind.From ?? "") is { } datum
                 && job.Method?.RulesOut.Contains(datum.Of) == true && job.Method.RulesOut.All(without => part.Nearest(without) is null))
             {
                 problems.Add(reading.At, Messages.FromNowhere(datum.Say.En, job.Method.Name));

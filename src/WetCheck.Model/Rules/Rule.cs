@@ -25,6 +25,9 @@ public sealed record Rule(
 
     public RuleTexts In(string language) => Texts.TryGetValue(language, out var texts) ? texts : Texts["en"];
 
+    /// <summary>Rows of the rule as a whole, then those of its versions.</summary>
+    public IEnumerable<string> AllRows => Rows.Concat(Versions.SelectMany(version => version.Rows)).Distinct();
+
     /// <summary>Every condition of the rule, in its body and its versions.</summary>
     public IEnumerable<Condition> Conditions() => new[] { When, Body is RuleBody.Require require ? require.Holds : null }
         .Concat(Versions.SelectMany(version => new[] { version.When, version.Require }))

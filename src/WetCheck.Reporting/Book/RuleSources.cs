@@ -5,8 +5,7 @@ namespace WetCheck.Reporting;
 /// <summary>All that a rule leans on, whatever code is in force.</summary>
 internal static class RuleSources
 {
-    public static IEnumerable<SourceEntry> Of(Rule rule, RuleBook book) =>
-        Of(rule.Rows.Concat(rule.Versions.SelectMany(version => version.Rows)), book);
+    public static IEnumerable<SourceEntry> Of(Rule rule, RuleBook book) => Of(rule.AllRows, book);
 
     public static IEnumerable<SourceEntry> Of(IEnumerable<string> rows, RuleBook book) =>
         rows.Distinct().SelectMany(row => book.Sources.GetValueOrDefault(row, []));

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using WetCheck.Model;
 
@@ -11,23 +9,13 @@ public static class JsonList
     /// <summary>Changes when a key changes its meaning or goes.</summary>
     public const string Format = "wetcheck walk 1";
 
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        // Inch marks stay readable. The text is never put into a page.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <returns>One JSON object, ended by a line feed.</returns>
     public static string Of(Walk walk, string language, string when)
     {
         var telling = new Telling(walk, new Phrases(walk.Book, language));
         var list = Listing.Of(walk, language, when);
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, Options))
+        return JsonPage.Of(Format, walk, language, when, json =>
         {
-            json.WriteStartObject();
             Head(json, list, walk);
             json.WriteStartArray("findings");
             foreach (var entry in walk.Entries)
@@ -48,25 +36,14 @@ public static class JsonList
             Counts(json, list.Tally);
             Problems(json, walk.Problems);
             json.WriteString("closing", list.Closing);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+        });
     }
 
     private static void Head(Utf8JsonWriter json, Listing list, Walk walk)
     {
-        json.WriteString("format", Format);
-        json.WriteString("language", list.Phrases.Language);
-        json.WriteString("when", list.Heading.When);
-        json.WriteString("job", walk.Job.Name);
-        json.WriteString("file", walk.Job.File);
         json.WriteString("method", walk.Job.Method?.Name);
         json.WriteString("stage", walk.Job.Stage);
-        json.WriteStartObject("rulebook");
-        json.WriteString("name", walk.Book.Name);
-        json.WriteString("date", walk.Book.Date);
-        json.WriteEndObject();
+        JsonPage.Book(json, walk.Book);
         json.WriteStartArray("codes");
         foreach (var code in list.Heading.Codes)
         {

@@ -25,7 +25,7 @@ internal static class Says
     private static IEnumerable<string> Rows(Rule rule, Side? side)
     {
         var ofVersions = side?.Versions.SelectMany(version => version.Rows).Distinct().ToList() ?? [];
-        return ofVersions.Count > 0 ? ofVersions : rule.Rows.Concat(rule.Versions.SelectMany(version => version.Rows)).Distinct();
+        return ofVersions.Count > 0 ? ofVersions : rule.AllRows;
     }
 
     private static int? EditionOf(SourceEntry entry, IReadOnlyList<CodeRange> codes) =>

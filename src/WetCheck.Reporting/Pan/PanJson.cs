@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using WetCheck.Model;
 
@@ -11,26 +9,14 @@ public static class PanJson
     /// <summary>Changes when a key changes its meaning or goes.</summary>
     public const string Format = "wetcheck pan 1";
 
-    private static readonly JsonWriterOptions s_readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <returns>One JSON object, ended by a line feed.</returns>
     public static string Of(FloorReport floor, Walk walk, string language, string when)
     {
         var pan = floor.Falls;
         var says = new PanSays(new Phrases(walk.Book, language), walk.Book, walk.Job.Metric == true);
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, s_readable))
+        return JsonPage.Of(Format, walk, language, when, json =>
         {
-            json.WriteStartObject();
-            json.WriteString("format", Format);
-            json.WriteString("language", language);
-            json.WriteString("when", when);
-            json.WriteString("job", walk.Job.Name);
-            json.WriteString("file", walk.Job.File);
-            json.WriteStartObject("rulebook");
-            json.WriteString("name", walk.Book.Name);
-            json.WriteString("date", walk.Book.Date);
-            json.WriteEndObject();
+            JsonPage.Book(json, walk.Book);
             PanCaseJson.Ring(json, "outline", pan.Outline);
             Sides(json, pan);
             PanCaseJson.Place(json, "circle_at", pan.Circle?.Middle);
@@ -55,10 +41,7 @@ public static class PanJson
             TileJson.Write(json, floor.Tile, says);
             LinerJson.Write(json, floor.Liner, says);
             json.WriteString("closing", says.Phrases["close.record"]);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+        });
     }
 
     private static void Sides(Utf8JsonWriter json, PanReport pan)

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using WetCheck.Model;
 
@@ -11,21 +9,12 @@ public static class TearoutJson
     /// <summary>Changes when a key changes its meaning or goes.</summary>
     public const string Format = "wetcheck tearout 1";
 
-    private static readonly JsonWriterOptions s_readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <returns>One JSON object, ended by a line feed.</returns>
     public static string Of(TearoutReport report, Walk walk, string language, string when)
     {
         var says = new TearoutSays(walk, language);
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, s_readable))
+        return JsonPage.Of(Format, walk, language, when, json =>
         {
-            json.WriteStartObject();
-            json.WriteString("format", Format);
-            json.WriteString("language", language);
-            json.WriteString("when", when);
-            json.WriteString("job", walk.Job.Name);
-            json.WriteString("file", walk.Job.File);
             PanCaseJson.Texts(json, "gate", [.. says.Gate(report)]);
             PanCaseJson.Texts(json, "expect", [.. report.Expected.Select(one => says.Phrases.Of(one.Say))]);
             Signs(json, "seen", report.Signs, says);
@@ -62,10 +51,7 @@ public static class TearoutJson
 
             json.WriteEndArray();
             json.WriteString("closing", Sentence.Joined(says.Phrases["tearout.closing"], says.Phrases["close.record"]));
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+        });
     }
 
     private static void Cause(Utf8JsonWriter json, CauseSeen cause, TearoutSays says)

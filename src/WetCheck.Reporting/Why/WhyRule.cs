@@ -25,16 +25,11 @@ internal static class WhyRule
         lines.Add("why", text.Why);
         lines.Add("do", text.Fix);
         lines.Add("work", phrases.Find("work." + rule.WorkOf) ?? "");
-        lines.Add("says", Sources(rule, book).Select(source => Sentence.Closed(new Cited(source, null, null).Whole(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"]))));
+        lines.Add("says", RuleSources.Of(rule, book).Select(source => Sentence.Closed(new Cited(source, null, null).Whole(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"]))));
         lines.Add("care", Cautions(rule, book).Select(caution => $"{Naming.Digits(caution)} {caution.In(phrases.Language).Say}"));
         lines.Plain(Sentence.Joined($"{rule.Id}.", phrases.Say("head.book", ("name", book.Name), ("date", book.Date)) + ".", phrases["close.record"]));
         return lines.ToString();
     }
-
-    private static IEnumerable<SourceEntry> Sources(Rule rule, RuleBook book) => rule.Versions.SelectMany(version => version.Rows)
-        .Concat(rule.Rows)
-        .Distinct()
-        .SelectMany(row => book.Sources.GetValueOrDefault(row, []));
 
     /// <summary>The questions of the readings it tests, with how to look.</summary>
     private static IEnumerable<string> Asked(Rule rule, Phrases phrases) => rule.Conditions()

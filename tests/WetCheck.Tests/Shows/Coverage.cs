@@ -16,7 +16,7 @@ public sealed partial class Coverage
 
     private const int Conflicts = 45;
 
-    private static HashSet<string> OfRules => [.. TheBook.Book.Rules.SelectMany(rule => rule.Rows.Concat(rule.Versions.SelectMany(version => version.Rows)))];
+    private static HashSet<string> OfRules => [.. TheBook.Book.Rules.SelectMany(rule => rule.AllRows)];
 
     /// <summary>Weights and yields, causes of failure and tests before opening have sources too.</summary>
     private static IEnumerable<string> OfTheRest => TheBook.Book.Materials.Rows.Select(one => one.Row)
@@ -49,7 +49,7 @@ public sealed partial class Coverage
     public void A_rule_that_cites_a_conflict_is_named_there()
     {
         var told = LeftOut("docs/conflicts.md").ToDictionary(one => one.Code, one => one.Reason);
-        TheBook.Book.Rules.SelectMany(rule => rule.Rows.Concat(rule.Versions.SelectMany(version => version.Rows)).Distinct().Select(row => (rule, row)))
+        TheBook.Book.Rules.SelectMany(rule => rule.AllRows.Select(row => (rule, row)))
             .Where(one => told.TryGetValue(one.row, out var reason) && !reason.Contains($"{one.rule.Number}", StringComparison.Ordinal))
             .Select(one => $"{one.row}: {one.rule.Number}").Should().BeEmpty();
     }

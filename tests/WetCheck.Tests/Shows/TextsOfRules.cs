@@ -21,7 +21,7 @@ public sealed class TextsOfRules
 
     [Fact]
     public void Each_has_a_source_or_says_that_it_is_practice() => Rules
-        .Where(rule => rule.Rows.Concat(rule.Versions.SelectMany(version => version.Rows)).SelectMany(row => TheBook.Book.Sources.GetValueOrDefault(row, [])).FirstOrDefault() is null)
+        .Where(rule => rule.AllRows.SelectMany(row => TheBook.Book.Sources.GetValueOrDefault(row, [])).FirstOrDefault() is null)
         .Select(rule => rule.Id).Should().BeEmpty();
 
     [Fact]

@@ -16,7 +16,7 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
 
     public IReadOnlyList<TruePart> Draw(Method method, IReadOnlyDictionary<string, Rational> levels)
     {
-        foreach (var kind in vocabulary.Kinds.Where(IsRead))
+        foreach (var kind in vocabulary.Kinds)
         {
             foreach (var (place, present) in Places(kind, method))
             {
@@ -26,9 +26,6 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
 
         return _parts;
     }
-
-    /// <summary>Of old work only a command reads: no rule can fail on it.</summary>
-    public static bool IsRead(PartKind kind) => kind.Readings.Any(reading => reading.AskedBy is null);
 
     /// <summary>Some of this kind may be there: of one alone, whether it is.</summary>
     private bool IsThere(PartKind kind, Method method)
@@ -70,8 +67,8 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
     private Dictionary<string, TrueValue> Values(PartKind kind, Place? place, IReadOnlyDictionary<string, Rational> levels)
     {
         var values = new Dictionary<string, TrueValue>(StringComparer.Ordinal);
-        // What only a command asks no rule reads.
-        foreach (var reading in kind.Readings.Where(reading => !reading.Derived && reading.AskedBy is null && reading.Is != Form.Conclusion))
+        // The levels of a floor are no single value: the tests of LevelReadings draw those.
+        foreach (var reading in kind.Readings.Where(reading => !reading.Derived && reading.Is is not (Form.Conclusion or Form.Levels)))
         {
             values[reading.Name] = Value(kind, place, reading, levels);
         }

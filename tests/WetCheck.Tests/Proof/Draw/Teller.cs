@@ -13,7 +13,7 @@ internal sealed class Teller(Vocabulary vocabulary, TrueRoom room, Telling telli
 
     public Job Job()
     {
-        foreach (var kind in vocabulary.Kinds.Where(PartDrawer.IsRead))
+        foreach (var kind in vocabulary.Kinds)
         {
             if (kind.IsList)
             {
