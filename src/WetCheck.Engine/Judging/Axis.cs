@@ -10,14 +10,15 @@ internal sealed record Axis(IReadOnlyList<Hang> Hang, IReadOnlyList<Func<World, 
     private static readonly Axis Settled = new([], [world => world]);
 
     /// <summary>The axes of a scene: the codes, facts and tests that its versions look at.</summary>
-    public static IReadOnlyList<Axis> Of(Scene scene, bool onPaper)
+    /// <param name="cutBand">As <see cref="FactAxis.Of"/> takes it.</param>
+    public static IReadOnlyList<Axis> Of(Scene scene, bool onPaper, bool cutBand)
     {
         var leaves = scene.Rule.Versions.Select(version => version.When).OfType<Condition>().SelectMany(Deciding).ToList();
         var codes = leaves.OfType<Condition.CodeIs>().Select(test => test.Discipline).Distinct(StringComparer.Ordinal);
         var facts = leaves.Select(PathOf).OfType<Model.Path>().Distinct();
         var tests = leaves.Where(leaf => leaf is not Condition.CodeIs && PathOf(leaf) is null).Distinct();
         return [.. codes.Select(discipline => CodeAxis.Of(scene, discipline)),
-            .. facts.Select(path => FactAxis.Of(scene, path, onPaper)),
+            .. facts.Select(path => FactAxis.Of(scene, path, onPaper, cutBand)),
             .. tests.Select(test => OfTest(scene, test, onPaper))];
     }
 

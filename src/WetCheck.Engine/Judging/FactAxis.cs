@@ -8,7 +8,8 @@ internal static class FactAxis
     /// <summary>Stands for every choice that the rule does not name.</summary>
     private const string Another = "another";
 
-    public static Axis Of(Scene scene, Model.Path path, bool onPaper)
+    /// <param name="cutBand">A reading too close to a limit to call stands on each side of it; else where it was read.</param>
+    public static Axis Of(Scene scene, Model.Path path, bool onPaper, bool cutBand)
     {
         var state = scene.Find(path, scene.Self);
         if (state.Exists == Tri.No || !state.Facts.TryGetValue(path.Reading.Name, out var fact))
@@ -17,7 +18,7 @@ internal static class FactAxis
         }
 
         var known = fact.Given(onPaper);
-        var cells = path.Reading.Is == Form.Choice ? Choices(scene, path, known) : Stretches(scene, path, known, fact);
+        var cells = path.Reading.Is == Form.Choice ? Choices(scene, path, known) : Stretches(scene, path, known, fact, cutBand);
         Func<World, World>[] there = cells.Count == 1 && state.Exists == Tri.Yes
             ? [world => world]
             : [.. cells.Select(cell => (Func<World, World>)(world => world.WithPresence(state.Part, Tri.Yes).WithFact(fact.Id, cell)))];
@@ -39,19 +40,20 @@ internal static class FactAxis
         return [.. named.Concat(rest).Select(choice => new Known.OneOf(choice))];
     }
 
-    private static IReadOnlyList<Known> Stretches(Scene scene, Model.Path path, Known known, Fact fact)
+    private static IReadOnlyList<Known> Stretches(Scene scene, Model.Path path, Known known, Fact fact, bool cutBand)
     {
-        if (known is Known.Number { Spread.AsRead.IsPoint: true })
+        if (!cutBand && known is Known.Number { Spread.AsRead.IsPoint: true })
         {
             return [known];
         }
 
-        var bounds = known is Known.Number number ? number.Spread.AsRead
+        var bounds = known is Known.Number number ? (cutBand ? number.Spread.Band : number.Spread.AsRead)
             : fact.Kind.Least is { } least ? Interval.AtLeast(least.Value)
             : Interval.Everything;
         var limits = scene.Plan.Conditions.OfType<Condition.Compare>().Where(test => test.Path == path)
             .SelectMany(test => Limits(scene.Rule, test.To)).Distinct().Order().ToList();
-        return [.. Cut(limits).Select(cell => cell.Intersect(bounds)).Where(cell => !cell.IsEmpty).Select(cell => new Known.Number(Spread.Within(cell)))];
+        var cells = Cut(limits).Select(cell => cell.Intersect(bounds)).Where(cell => !cell.IsEmpty).ToList();
+        return cells.Count == 1 && known is Known.Number { Spread.AsRead.IsPoint: true } ? [known] : [.. cells.Select(cell => new Known.Number(Spread.Within(cell)))];
     }
 
     private static IEnumerable<Rational> Limits(Rule rule, Operand to) => to switch

@@ -31,7 +31,15 @@ public static class Judge
             return new Passed(outcome, applies.Hangs, []);
         }
 
-        var axes = Axis.Of(scene, onPaper);
+        // Versions go by what was read. A reading too close to their limit may leave open what comes out the same on both sides of it.
+        var axes = Axis.Of(scene, onPaper, cutBand: false);
+        var read = Pass(scene, axes, onPaper);
+        return read.Outcome == Outcome.Open && Axis.Of(scene, onPaper, cutBand: true) is var cut && cut.Zip(axes).Any(pair => pair.First.Cells.Count > pair.Second.Cells.Count)
+            && Pass(scene, cut, onPaper) is { Outcome: not Outcome.Open } settled ? settled : read;
+    }
+
+    private static Passed Pass(Scene scene, IReadOnlyList<Axis> axes, bool onPaper)
+    {
         var worlds = Worlds(axes, scene.Rule).Select(one => InWorld(scene, one.World, one.Cells, onPaper)).ToList();
         var all = Together(worlds.Select(world => world.Outcome));
         var sides = Sides(worlds);

@@ -17,10 +17,10 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
     internal static Heading Of(Telling telling, string when)
     {
         var (job, phrases) = (telling.Job, telling.Phrases);
-        var stop = job.Method?.Stops.FirstOrDefault(s => s.Name == job.Stage);
+        var stop = (job.Method is { } told ? [told] : telling.Walk.Book.Vocabulary.Methods).SelectMany(method => method.Stops).FirstOrDefault(s => s.Name == job.Stage);
         return new Heading(
             Cut.Name(job.Name),
-            job.Method is { } method ? phrases.Of(method.Say) : phrases["head.no-method"],
+            job.Method is { } named ? phrases.Of(named.Say) : phrases["head.no-method"],
             stop is not null ? phrases.Of(stop.Say) : phrases["head.no-stage"],
             [.. CodesOf(telling)],
             [.. Local(telling), .. NotInBook(telling), .. OnlyEnglish(telling)],

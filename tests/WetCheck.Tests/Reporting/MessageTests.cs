@@ -54,8 +54,8 @@ public sealed partial class MessageTests
     [Fact]
     public void It_names_what_is_to_be_looked_at()
     {
-        Lines(Walks.Example("juniper")).Should().Contain("To check: 610, 228, 229, 605, 364, 363, 604, 212-C, 383 and 20 more.");
-        Lines(Walks.Example("five-answers")).Should().Contain(line => line.StartsWith("To check: 226-AB, 610, ", StringComparison.Ordinal) && line.EndsWith(" and 38 more.", StringComparison.Ordinal)).And.Contain("Hidden now: 131, 139, 140, 210, 213, 216, 232.");
+        Lines(Walks.Example("juniper")).Should().Contain("To check: 610, 228, 229, 605, 364, 363, 604, 212-C, 383 and 21 more.");
+        Lines(Walks.Example("five-answers")).Should().Contain(line => line.StartsWith("To check: 226-AB, 610, ", StringComparison.Ordinal) && line.EndsWith(" and 39 more.", StringComparison.Ordinal)).And.Contain("Hidden now: 131, 139, 140, 210, 213, 216, 232.");
     }
 
     [Fact]

@@ -1,4 +1,6 @@
 using WetCheck.Model;
+using WetCheck.Reporting;
+using WetCheck.Tests.Reporting;
 
 namespace WetCheck.Tests.Shows;
 
@@ -38,6 +40,17 @@ public sealed class TextsOfRules
                 new[] { reading.Ask, reading.Brief }.Select(text => (Where: $"{kind.Name}.{reading.Name} {language}", Text: language == "en" ? text.En : text.Es ?? ""))))))
         .SelectMany(one => Sentences(one.Text).Where(sentence => sentence.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length > WordsAtMost).Select(sentence => $"{one.Where}: {sentence}"))
         .Should().BeEmpty();
+
+    /// <summary>Nobody looks at a longer list on a job site (field notes, common practice).</summary>
+    [Fact]
+    public void No_stop_of_any_method_shows_more_than_nine_looks()
+    {
+        foreach (var (method, stage) in TheBook.Book.Vocabulary.Methods.SelectMany(method => method.Stops.Select(stop => (method.Name, stop.Name))))
+        {
+            var list = Listing.Of(TheBook.Walk($"method: {method}\nunits: inches\nstage: {stage}\n"), "en", "");
+            Listed.InText(ScreenText.Of(list), list.Phrases).Where(one => one.Result == "look").Should().HaveCountLessThanOrEqualTo(9, $"{method}, {stage}").And.NotBeEmpty();
+        }
+    }
 
     private static IEnumerable<string> Missing(Rule rule, RuleTexts texts)
     {

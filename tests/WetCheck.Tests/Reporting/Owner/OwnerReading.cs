@@ -46,7 +46,8 @@ public sealed class OwnerReading
         {
             var page = OwnerPages.Keep(walk, "en");
             ReadingGrade.Of(page).Should().BeLessThanOrEqualTo(Most, name);
-            foreach (var item in page.Split("\n- "))
+            // Up to the next heading.
+            foreach (var item in page.Split("\n- ").Select(item => item.Split("\n\n#")[0]))
             {
                 // A line of a caution or a code, a few words long, is no text to be graded.
                 (ReadingGrade.Of(item) > Most && item.Split(' ').Length > 12).Should().BeFalse($"{name}: {item}");

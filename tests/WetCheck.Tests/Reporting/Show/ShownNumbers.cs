@@ -53,7 +53,7 @@ public sealed class ShownNumbers
     [InlineData("1/2 over 35", "1/2\" over 35\"", "3/4\" or more over 35\"")]
     [InlineData("1/2 over 3'", "1/2\" over 36\"", "3/4\" or more over 36\"")]
     [InlineData("1/8 per ft", "1/8\" per ft (1%)", "1/4\" per ft (2.1%) or more")]
-    [InlineData("1 %", "1%", "2.1% or more")]
+    [InlineData("1 %", "1%", "2.09% or more")]
     [InlineData("1:80", "1:80", "1:48 or steeper")]
     [InlineData("10 mm over 900 mm", "10 mm over 900 mm", "18.8 mm or more over 900 mm")]
     [InlineData("0 over 6", "0\" over 6\"", "1/8\" or more over 6\"")]
