@@ -23,7 +23,7 @@ internal static class LevelFall
 
     private static Fact? Of(Part part, ReadingKind kind, JobFacts facts, string explained, Func<FloorFacets, Outline, IReadOnlyList<LevelPoint>, FallBounds?> fall)
     {
-        return Sources(facts) is { } sources ? Derived.From(part, kind, explained, Work, sources) : null;
+        return FloorSources.Of(facts, facts.Of("floor", "levels")) is { } sources ? Derived.From(part, kind, explained, Work, sources) : null;
 
         Spread Work(IReadOnlyList<Known> known) =>
             known[0] is Known.Levels levels && known[1] is Known.Pair drain && known[2] is Known.OneOf { Choice: "point" }
@@ -32,19 +32,6 @@ internal static class LevelFall
                 && fall(floor, outline, LevelDoubts.Of(LevelsTold.Of(levels), outline).Kept) is { } bounds
                     ? Spread(bounds)
                     : Model.Spread.Everything;
-    }
-
-    /// <summary>Levels, drain and floor of a job. Null where one is not told: of readings that are not there nothing is asked, they are one way of several.</summary>
-    internal static IReadOnlyList<Fact>? Sources(JobFacts facts)
-    {
-        Fact?[] sources =
-        [
-            facts.Of("floor", "levels"), facts.Of("shower", "drain at"), facts.Of("drain", "form"), facts.Of("drain", "grate"), facts.Of("drain", "grate shape"),
-            facts.Of("shower", "size") is { IsBlank: false } size ? size : facts.Of("shower", "outline"),
-        ];
-
-        // With two drains the planes are others.
-        return facts.Of("shower", "second drain at") is { IsBlank: false } || sources.Any(source => source is null || source.IsBlank) ? null : [.. sources.OfType<Fact>()];
     }
 
     /// <summary>Set out to the drain's middle or to its grate: nobody tells, so both.</summary>

@@ -12,7 +12,7 @@ internal static class StandingWater
 
     /// <returns>Inches. Null where none is certain, so that nothing is asked of it.</returns>
     public static Fact? Of(Part part, ReadingKind kind, JobFacts facts) =>
-        LevelFall.Sources(facts) is { } sources && Derived.From(part, kind, Explained, Work, sources) is { OnPaper: Known.Number } found ? found : null;
+        FloorSources.Of(facts, facts.Of("floor", "levels")) is { } sources && Derived.From(part, kind, Explained, Work, sources) is { OnPaper: Known.Number } found ? found : null;
 
     private static Spread Work(IReadOnlyList<Known> known) =>
         known[0] is Known.Levels levels && known[1] is Known.Pair drain && known[2] is Known.OneOf { Choice: "point" }

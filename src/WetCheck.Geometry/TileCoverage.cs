@@ -20,9 +20,8 @@ internal static class TileCoverage
 
     private static Spread Average(IReadOnlyList<Known> known)
     {
-        var share = Interval.At(new Rational(1, known.Count));
-        return known.Select(one => Derived.Number(one).Intersect(Possible))
-            .Select(spread => new Spread(Interval.Product(spread.AsRead, share), Interval.Product(spread.Band, share)))
+        var share = Spread.Exactly(new Rational(1, known.Count));
+        return known.Select(one => Derived.Number(one).Intersect(Possible).Map(share, Interval.Product))
             .Aggregate(Spread.Exactly(0), (sum, one) => sum + one);
     }
 

@@ -9,16 +9,16 @@ internal static class Looks
     {
         var parts = job.Parts.ToDictionary(part => part.Part.Id, part => part.Part, StringComparer.Ordinal);
         var owed = entries.Where(entry => entry.Result == Result.ToCheck || entry.Checks.Any(check => check.Result == Result.ToCheck))
-            .SelectMany(entry => entry.Checks.Where(check => check.Result == Result.ToCheck).Select(check => (Entry: entry, Check: check)))
-            .SelectMany(one => Asked(job, vocabulary, Hangs(job, vocabulary, one.Check, parts)).Select(hang => (one.Entry, one.Check, Hang: hang, Thing: Thing.Of(hang, parts))));
+            .SelectMany(entry => entry.Checks.Where(check => check.Result == Result.ToCheck).Select(check => (Entry: entry, Check: check, Hangs: Hangs(job, vocabulary, check, parts))))
+            .SelectMany(one => Asked(job, vocabulary, one.Hangs).Select(hang => (one.Entry, one.Check, one.Hangs, Hang: hang, Thing: Thing.Of(hang, parts))));
         return [.. owed.GroupBy(one => one.Thing)
-            .Select(group => Gather(job, vocabulary, group.Key, [.. group.Select(one => (one.Entry, one.Check, one.Hang))], parts))
+            .Select(group => Gather(job, vocabulary, group.Key, [.. group.Select(one => (one.Entry, one.Check, one.Hangs, one.Hang))], parts))
             .OrderBy(one => one.Rank)
             .Select(one => one.Look)];
     }
 
     /// <summary>What a check hangs on. While the method is not said, what some methods always have and others never is asked by its name.</summary>
-    private static List<Hang> Hangs(Job job, Vocabulary vocabulary, Check check, IReadOnlyDictionary<string, Part> parts) =>
+    private static List<Hang> Hangs(Job job, Vocabulary vocabulary, Check check, Dictionary<string, Part> parts) =>
     [
         .. check.Judgement.Hangs.Select(hang => job.Method is null && hang.Id.Reading == FactId.Presence && parts.TryGetValue(hang.Id.Part, out var part)
             && vocabulary.Methods.Any(method => method.Never(part.Kind, part.Place)) && vocabulary.Methods.Any(method => method.Has.Contains(part.Kind.Name))
@@ -34,14 +34,14 @@ internal static class Looks
         .FirstOrDefault() ?? [];
 
     private static (Look Look, LookRank Rank) Gather(
-        Job job, Vocabulary vocabulary, Thing thing, IReadOnlyList<(Entry Entry, Check Check, Hang Hang)> owed, IReadOnlyDictionary<string, Part> parts)
+        Job job, Vocabulary vocabulary, Thing thing, IReadOnlyList<(Entry Entry, Check Check, List<Hang> Hangs, Hang Hang)> owed, IReadOnlyDictionary<string, Part> parts)
     {
         var seen = owed.Select(one => one.Hang.Id).Distinct()
             .Select(id => (Id: id, Part: parts.GetValueOrDefault(id.Part)))
             .OrderBy(one => one.Part?.Kind.Order ?? 0)
             .ThenBy(one => one.Part is { Place: { } place } part ? part.Kind.Places.ToList().IndexOf(place) : 0)
             .ToList();
-        var settled = owed.Where(one => Hangs(job, vocabulary, one.Check, parts).All(hang => Thing.Of(hang, parts) == thing)).Select(one => one.Entry).Distinct().ToList();
+        var settled = owed.Where(one => one.Hangs.All(hang => Thing.Of(hang, parts) == thing)).Select(one => one.Entry).Distinct().ToList();
         var bears = owed.Select(one => one.Entry).Distinct().Except(settled).ToList();
         var first = settled.Concat(bears).OrderBy(entry => entry.Rule.Severity).ThenBy(entry => entry.Rule.Number).ThenBy(entry => entry.Letters, StringComparer.Ordinal).First();
         var reading = owed.Select(one => one.Hang.Fact?.Kind).FirstOrDefault(kind => kind is not null);

@@ -28,6 +28,11 @@ public sealed record Rule(
     /// <summary>Rows of the rule as a whole, then those of its versions.</summary>
     public IEnumerable<string> AllRows => Rows.Concat(Versions.SelectMany(version => version.Rows)).Distinct();
 
+    /// <summary>The readings its conditions test, each once.</summary>
+    public IEnumerable<ReadingKind> Readings => Conditions()
+        .Select(condition => condition switch { Condition.Is choice => choice.Path.Reading, Condition.Compare compare => compare.Path.Reading, _ => null })
+        .OfType<ReadingKind>().Distinct();
+
     /// <summary>Every condition of the rule, in its body and its versions.</summary>
     public IEnumerable<Condition> Conditions() => new[] { When, Body is RuleBody.Require require ? require.Holds : null }
         .Concat(Versions.SelectMany(version => new[] { version.When, version.Require }))

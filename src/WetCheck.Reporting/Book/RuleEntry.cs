@@ -53,22 +53,15 @@ internal static class RuleEntry
     /// <summary>The questions whose answers the rule tests.</summary>
     private static string LookAt(Rule rule, Phrases phrases)
     {
-        var readings = Readings(rule);
+        var readings = rule.Readings.ToList();
         var asked = Sentence.Joined(readings.Select(reading => phrases.Of(reading.Ask)).Where(ask => ask.Length > 0).Distinct());
         return asked.Length == 0 && readings.Any(reading => reading.Derived) ? "Worked out from what was measured." : asked;
     }
 
-    private static List<ReadingKind> Readings(Rule rule) =>
-    [
-        .. rule.Conditions()
-            .Select(condition => condition switch { Condition.Is choice => choice.Path, Condition.Compare compare => compare.Path, _ => null })
-            .OfType<Model.Path>().Select(path => path.Reading).Distinct(),
-    ];
-
     /// <summary>"By tape or a look." and the hints of its questions.</summary>
     private static string How(Rule rule, Phrases phrases)
     {
-        var readings = Readings(rule);
+        var readings = rule.Readings.ToList();
         var tools = readings.Select(reading => reading.Tool).OfType<Tool>().Select(tool => phrases.Of(tool.Say)).Distinct().ToList();
         return Sentence.Joined([.. tools.Count == 0 ? [] : new[] { Sentence.Closed($"By {phrases.List(tools, "say.or")}") }, .. readings.Select(reading => phrases.Of(reading.How)).Where(how => how.Length > 0).Distinct()]);
     }

@@ -44,13 +44,18 @@ internal static class WhyMeasured
     }
 
     /// <summary>How a number was worked out that nobody read; of several ways the first that tells it.</summary>
-    private static IEnumerable<string> Derived(Fact? fact) => fact switch
+    private static IEnumerable<string> Derived(Fact? fact)
     {
-        { Counted: null, Explained.Length: > 0 } => [Sentence.Closed(Sentence.Capital(fact.Explained))],
-        { Counted: null, Also: { OnPaper: not Known.Nothing } also } => Derived(also),
-        { Counted: null, Also.Also: { } third } => Derived(third),
-        _ => [],
-    };
+        for (var way = fact; way is { Counted: null }; way = way.Also)
+        {
+            if (way.Explained.Length > 0 && (way == fact || way.OnPaper is not Known.Nothing))
+            {
+                return [Sentence.Closed(Sentence.Capital(way.Explained))];
+            }
+        }
+
+        return [];
+    }
 
     private static IEnumerable<string> Counted(Measured? test, Telling telling) => (test?.Counted ?? [])
         .Where(counted => counted.Fact != test!.Fact && counted.Fact.Counted is not null)

@@ -32,15 +32,7 @@ internal static class WhyRule
     }
 
     /// <summary>The questions of the readings it tests, with how to look.</summary>
-    private static IEnumerable<string> Asked(Rule rule, Phrases phrases) => rule.Conditions()
-        .Select(condition => condition switch
-        {
-            Condition.Is choice => choice.Path.Reading,
-            Condition.Compare compare => compare.Path.Reading,
-            _ => null,
-        })
-        .OfType<ReadingKind>()
-        .Distinct()
+    private static IEnumerable<string> Asked(Rule rule, Phrases phrases) => rule.Readings
         .Select(reading => Sentence.Joined(phrases.Of(reading.Ask), phrases.Of(reading.How)));
 
     /// <summary>Cautions that speak of the same part, or of one above it short of the whole job.</summary>

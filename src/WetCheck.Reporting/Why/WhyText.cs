@@ -34,7 +34,7 @@ public static class WhyText
             lines.Add("done", $"wetcheck look {Naming.Job(walk.Job)} {entry.Number}");
         }
 
-        lines.Plain(Sentence.Joined($"{entry.Rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", phrases["close.record"]));
+        lines.Plain(Closing(entry.Rule, telling, when));
         return lines.ToString();
     }
 
@@ -49,12 +49,15 @@ public static class WhyText
         lines.Add("care", text.Two);
         lines.Add("why", text.Why);
         lines.Add("says", Says.Of(shown.Rule, null, telling).Select(source => Sentence.Closed(source.Say(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"]))));
-        lines.Plain(Sentence.Joined($"{shown.Rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", phrases["close.record"]));
+        lines.Plain(Closing(shown.Rule, telling, when));
         return lines.ToString();
     }
 
     /// <summary>A rule without a job.</summary>
     public static string Of(RuleBook book, Rule rule, string language) => WhyRule.Of(book, rule, new Phrases(book, language));
+
+    private static string Closing(Rule rule, Telling telling, string when) =>
+        Sentence.Joined($"{rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", telling.Phrases["close.record"]);
 
     /// <summary>What would settle an open check: the question of each fact it hangs on.</summary>
     private static IEnumerable<string> Hangs(Check check, Telling telling) => check.Judgement.Hangs

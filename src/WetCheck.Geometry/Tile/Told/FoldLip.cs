@@ -14,17 +14,10 @@ internal static class FoldLip
     private static readonly string[] s_grid = ["floor tile", "floor tile long", "floor joint", "grid from", "grid"];
 
     /// <returns>Null where the grid is not told, or no part of the floor: a dry lay is the other way to it.</returns>
-    public static Fact? Of(Part part, ReadingKind kind, JobFacts facts)
-    {
-        Fact?[] sources =
-        [
-            facts.Of("floor", "rim"), facts.Of("shower", "drain at"), facts.Of("drain", "form"), facts.Of("drain", "grate"), facts.Of("drain", "grate shape"),
-            facts.Of("shower", "size") is { IsBlank: false } size ? size : facts.Of("shower", "outline"),
-            .. s_grid.Select(reading => facts.Of("tile", reading)),
-        ];
-        return facts.Of("shower", "second drain at") is { IsBlank: false } || sources.Any(source => source is null || source.IsBlank) ? null
-            : Derived.From(part, kind, Explained, known => Work(known, kind.Tool?.HalfMark(Measure.Length, metric: false) ?? 0), [.. sources.OfType<Fact>()]);
-    }
+    public static Fact? Of(Part part, ReadingKind kind, JobFacts facts) =>
+        FloorSources.Of(facts, facts.Of("floor", "rim"), s_grid.Select(reading => facts.Of("tile", reading))) is { } sources
+            ? Derived.From(part, kind, Explained, known => Work(known, kind.Tool?.HalfMark(Measure.Length, metric: false) ?? 0), sources)
+            : null;
 
     private static Spread Work(IReadOnlyList<Known> known, Rational half) =>
         known is [_, Known.Pair drain, Known.OneOf { Choice: "point" }, _, Known.OneOf { Choice: "square" }, _, _, _, _, Known.Pair from, Known.OneOf { Choice: var way }]
