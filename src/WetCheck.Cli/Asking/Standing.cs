@@ -22,7 +22,7 @@ internal sealed class Standing
         _log = LogFile.Of(file, terminal);
         var read = Held.Read(file, book, _log.Text(), terminal);
         (_ofFile, _answers, _problems) = (read.OfFile, [.. read.Answers], read.Problems);
-        _kept = new KeptWalk(read.Now, new ReadyBook(book));
+        _kept = new KeptWalk(read.Now, BookHere.Ready(book));
     }
 
     public Walk Walk => _walk ??= _kept.Walk(_problems);

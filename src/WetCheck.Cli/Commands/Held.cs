@@ -15,7 +15,7 @@ internal sealed record Held(Walk Walk)
     {
         var (job, problems) = WithLog(file, book, terminal);
         job = changes.Aggregate(job, (now, line) => Changed(now, line, book));
-        return new Held(Inspection.Of(job, problems, new ReadyBook(book)));
+        return new Held(Inspection.Of(job, problems, BookHere.Ready(book)));
     }
 
     /// <summary>The job with the answers of the log beside it. What can't be read of either is told.</summary>

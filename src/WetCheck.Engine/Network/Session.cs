@@ -20,7 +20,7 @@ public sealed class Session
     public IReadOnlyList<Finding> Findings => [.. _session.Query<Finding>().AsEnumerable()
         .OrderBy(finding => finding.Rule.Number)
         .ThenBy(finding => finding.State.Part.Kind.Order)
-        .ThenBy(finding => finding.State.Part.Place is { } place ? Array.IndexOf([.. finding.State.Part.Kind.Places], place) : int.MaxValue)
+        .ThenBy(finding => finding.State.Part.PlaceOrder)
         .ThenBy(finding => finding.State.Part.IsOther)
         .ThenBy(finding => finding.State.Part.Index ?? 0)];
 

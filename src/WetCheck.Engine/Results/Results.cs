@@ -7,13 +7,24 @@ public static class Results
 {
     public static Walk Of(Job job, RuleBook book, IReadOnlyList<Finding> findings, IReadOnlyList<Problem> problems)
     {
-        var checks = findings.Where(finding => finding.Rule.Body is RuleBody.Require).Select(finding => Check(job, book.Vocabulary, finding)).ToList();
+        var checks = Checks(job, book.Vocabulary, findings);
         var entries = Folding.Of(job, [.. checks.Where(check => !IsRuledOut(job, check.State))]);
         return new Walk(job, book, entries, checks, Looks.Of(job, book.Vocabulary, entries),
-            [.. findings.Where(finding => IsShown(job, finding)).Select(finding => Plain(finding, Result.Caution))],
-            [.. findings.Select(Note).OfType<Check>()],
+            Cautions(job, findings),
+            Notes(findings),
             problems);
     }
+
+    /// <summary>Rules with a requirement, each with its result at this stop.</summary>
+    public static IReadOnlyList<Check> Checks(Job job, Vocabulary vocabulary, IReadOnlyList<Finding> findings) =>
+        [.. findings.Where(finding => finding.Rule.Body is RuleBody.Require).Select(finding => Check(job, vocabulary, finding))];
+
+    /// <summary>Those that are shown at this stop.</summary>
+    public static IReadOnlyList<Check> Cautions(Job job, IReadOnlyList<Finding> findings) =>
+        [.. findings.Where(finding => IsShown(job, finding)).Select(finding => Plain(finding, Result.Caution))];
+
+    /// <summary>Those whose condition is met, by what was read or by what is planned.</summary>
+    public static IReadOnlyList<Check> Notes(IReadOnlyList<Finding> findings) => [.. findings.Select(Note).OfType<Check>()];
 
     /// <summary>A part that the method never has is no part of the job: it stands on no list.</summary>
     private static bool IsRuledOut(Job job, PartState state)

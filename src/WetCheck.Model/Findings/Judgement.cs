@@ -21,7 +21,11 @@ public enum Outcome { NotHere, Ok, Correction, Open }
 /// <param name="Fact">Null for a code, the method, presence or completeness.</param>
 /// <param name="Phase">Where in the rule it is asked; presence is asked first.</param>
 /// <param name="Near">It was read, on the wrong side by less than its tool can tell, or its readings contradict.</param>
-public sealed record Hang(FactId Id, Fact? Fact, Phase Phase, bool Near);
+public sealed record Hang(FactId Id, Fact? Fact, Phase Phase, bool Near)
+{
+    /// <summary>By what is asked alone: a fact is long, and those of one name are few.</summary>
+    public override int GetHashCode() => Id.GetHashCode();
+}
 
 public enum Phase { Presence, When, Version, Require }
 

@@ -11,6 +11,7 @@ public sealed class Part
         Index = index;
         IsOther = isOther;
         Id = Key(kind, place, index, isOther);
+        PlaceOrder = place is null ? int.MaxValue : OrderOf(place, kind.Places);
     }
 
     public PartKind Kind { get; }
@@ -21,6 +22,9 @@ public sealed class Part
 
     /// <summary>Of a member of a list: its place in the file among those of its place, from 1; in an ordered list among all.</summary>
     public int? Index { get; }
+
+    /// <summary>Where its place stands among those of its kind, from 0; a part without one comes last.</summary>
+    public int PlaceOrder { get; }
 
     /// <summary>The members of a list that nobody has named; there may be none.</summary>
     public bool IsOther { get; }
@@ -43,6 +47,19 @@ public sealed class Part
     }
 
     public override string ToString() => Id;
+
+    private static int OrderOf(Place place, IReadOnlyList<Place> places)
+    {
+        for (var at = 0; at < places.Count; at++)
+        {
+            if (places[at] == place)
+            {
+                return at;
+            }
+        }
+
+        return -1;
+    }
 
     private static string Key(PartKind kind, Place? place, int? index, bool isOther) =>
         string.Join('/', new[] { kind.Name, place?.Name, isOther ? "other" : index?.ToString(System.Globalization.CultureInfo.InvariantCulture) }.OfType<string>());

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace WetCheck.Model;
 
 /// <summary>One requirement of the trade, or a conclusion, a caution, a note.</summary>
@@ -21,6 +23,11 @@ public sealed record Rule(
     IReadOnlyDictionary<string, RuleTexts> Texts,
     At At)
 {
+    /// <summary>One of each stands in a book: which it is decides, not what it says.</summary>
+    public bool Equals(Rule? other) => ReferenceEquals(this, other);
+
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
     public string Chapter => Id[..Id.IndexOf('/', StringComparison.Ordinal)];
 
     public RuleTexts In(string language) => Texts.TryGetValue(language, out var texts) ? texts : Texts["en"];

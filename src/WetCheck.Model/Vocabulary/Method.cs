@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace WetCheck.Model;
 
 /// <summary>How the waterproofing is built: layers bottom to top, and the stops between them.</summary>
@@ -17,7 +19,24 @@ public sealed record Method(
     IReadOnlyList<string> AsksAfter,
     At At)
 {
-    public int IndexOf(string stop) => Stops.ToList().FindIndex(s => s.Name == stop);
+    /// <summary>One of each stands in a book: which it is decides, not what it says.</summary>
+    public bool Equals(Method? other) => ReferenceEquals(this, other);
+
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
+    /// <summary>From 0; -1 for a stop that it doesn't have.</summary>
+    public int IndexOf(string stop)
+    {
+        for (var at = 0; at < Stops.Count; at++)
+        {
+            if (Stops[at].Name == stop)
+            {
+                return at;
+            }
+        }
+
+        return -1;
+    }
 
     /// <summary>A part of a kind that is ruled out, or one that stands on it: with the curb goes the ledge at the <c>curb top</c>.</summary>
     public bool Never(PartKind kind, Place? place) => RulesOut.Contains(kind.Name) || (place is not null && Never(place));

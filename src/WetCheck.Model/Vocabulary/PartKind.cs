@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace WetCheck.Model;
 
 /// <summary>A kind of thing that can be pointed at.</summary>
@@ -26,6 +28,11 @@ public sealed record PartKind(
     int Order,
     At At)
 {
+    /// <summary>One of each stands in a book: which it is decides, not what it says.</summary>
+    public bool Equals(PartKind? other) => ReferenceEquals(this, other);
+
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
     public bool IsList => Many is Many.List or Many.Ordered;
 
     public ReadingKind? Find(string reading) => Readings.FirstOrDefault(kind => kind.Name == reading);

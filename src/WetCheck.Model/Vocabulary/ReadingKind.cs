@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace WetCheck.Model;
 
 /// <summary>A question about a kind of part.</summary>
@@ -33,6 +35,11 @@ public sealed record ReadingKind(
     string Example,
     At At)
 {
+    /// <summary>One of each stands in a book: which it is decides, not what it says.</summary>
+    public bool Equals(ReadingKind? other) => ReferenceEquals(this, other);
+
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
     /// <summary>The question in a few words, where it shares a line with an answer.</summary>
     public Words Brief { get; init; } = Ask;
 

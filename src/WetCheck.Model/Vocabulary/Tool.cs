@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace WetCheck.Model;
 
 /// <summary>What a reading is taken with. A count, a choice and a year have no mark.</summary>
@@ -6,6 +8,11 @@ namespace WetCheck.Model;
 public sealed record Tool(
     string Name, Words Say, IReadOnlyDictionary<Measure, Quantity> Marks, IReadOnlyDictionary<Measure, Quantity>? Metric = null)
 {
+    /// <summary>One of each stands in a book: which it is decides, not what it says.</summary>
+    public bool Equals(Tool? other) => ReferenceEquals(this, other);
+
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
     /// <summary>Half the smallest mark, in base units.</summary>
     public Rational HalfMark(Measure measure, bool metric) =>
         metric && Metric is not null && Metric.TryGetValue(measure, out var mark) ? mark.Value / 2

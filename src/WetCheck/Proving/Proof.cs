@@ -1,3 +1,5 @@
+using WetCheck.Engine;
+using WetCheck.Geometry;
 using WetCheck.Intake;
 using WetCheck.Model;
 
@@ -16,14 +18,27 @@ public sealed record Proof(RuleCase Case, IReadOnlyList<string> Misses)
             return new Proof(one, [$"there is no rule {one.Rule}"]);
         }
 
-        var (job, problems) = JobReader.Read(one.At.File, one.Job, book.Book.Vocabulary);
-        var unread = problems.Where(problem => problem.Effect != Effect.Asked).Select(problem => $"the job can't be read: {problem.Typed.Trim()}: {problem.Say}").ToList();
+        var (job, unread) = Read(one, book.Book.Vocabulary);
         if (job is null || unread.Count > 0)
         {
             return new Proof(one, unread);
         }
 
-        var answers = RuleAnswers.Of(rule, new KeptWalk(job, book.Alone(rule)));
+        var session = book.Alone(rule).Compiled.Open(Derive.From(job, book.Book.Vocabulary));
+        return Of(one, rule, job, book.Book.Vocabulary, session.Findings, session.Conclusions);
+    }
+
+    /// <summary>The job of a case, and what can't be read of it.</summary>
+    public static (Job? Job, IReadOnlyList<string> Unread) Read(RuleCase one, Vocabulary vocabulary)
+    {
+        var (job, problems) = JobReader.Read(one.At.File, one.Job, vocabulary);
+        return (job, [.. problems.Where(problem => problem.Effect != Effect.Asked).Select(problem => $"the job can't be read: {problem.Typed.Trim()}: {problem.Say}")]);
+    }
+
+    /// <summary>A case whose rule has been held against its job.</summary>
+    public static Proof Of(RuleCase one, Rule rule, Job job, Vocabulary vocabulary, IReadOnlyList<Finding> findings, IReadOnlyList<Conclusion> conclusions)
+    {
+        var answers = RuleAnswers.Of(rule, job, vocabulary, findings, conclusions);
         return new Proof(one, [.. Results(one, answers), .. Asks(one, answers)]);
     }
 

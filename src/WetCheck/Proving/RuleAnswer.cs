@@ -1,3 +1,4 @@
+using WetCheck.Engine;
 using WetCheck.Model;
 using WetCheck.Reporting;
 
@@ -9,16 +10,18 @@ internal sealed record RuleAnswer(Part Part, string Says, IReadOnlyList<FactId> 
 
 internal static class RuleAnswers
 {
-    public static IReadOnlyList<RuleAnswer> Of(Rule rule, KeptWalk kept)
+    /// <param name="findings">Of the rule, others too.</param>
+    public static IReadOnlyList<RuleAnswer> Of(
+        Rule rule, Job job, Vocabulary vocabulary, IReadOnlyList<Finding> findings, IReadOnlyList<Conclusion> conclusions)
     {
-        var walk = kept.Walk([]);
+        var own = findings.Where(finding => finding.Rule == rule).ToList();
         return rule.Body switch
         {
-            RuleBody.Require => [.. walk.Checks.Where(check => check.Rule == rule).Select(Of)],
-            RuleBody.Conclude conclude => [.. kept.Conclusions.Where(one => one.Reading == conclude.Reading.Name && (one.Rule is null || one.Rule == rule))
+            RuleBody.Require => [.. Results.Checks(job, vocabulary, own).Select(Of)],
+            RuleBody.Conclude conclude => [.. conclusions.Where(one => one.Reading == conclude.Reading.Name && (one.Rule is null || one.Rule == rule))
                 .Select(one => new RuleAnswer(one.Part, Word(one.Now), [.. one.Hangs.Select(hang => hang.Id)]))],
-            RuleBody.Caution => Shown(rule, kept.Job, walk.Cautions),
-            _ => Shown(rule, kept.Job, walk.Notes),
+            RuleBody.Caution => Shown(rule, job, Results.Cautions(job, own)),
+            _ => Shown(rule, job, Results.Notes(own)),
         };
     }
 

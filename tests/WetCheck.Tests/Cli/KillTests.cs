@@ -1,16 +1,15 @@
 using System.Diagnostics;
-using System.Globalization;
 using WetCheck.Cli;
 using WetCheck.Intake;
 using WetCheck.Tests.Conventions;
+using WetCheck.Tests.Proof;
 
 namespace WetCheck.Tests.Cli;
 
 /// <summary>An answer of which the program said Kept is on the disk, whatever becomes of the program.</summary>
 public sealed class KillTests(ITestOutputHelper output)
 {
-    /// <summary>WETCHECK_KILLS=200 for more.</summary>
-    private static readonly int Times = int.TryParse(Environment.GetEnvironmentVariable("WETCHECK_KILLS"), CultureInfo.InvariantCulture, out var times) ? times : 20;
+    private static readonly int Times = Depth.Of(daily: 3, deep: 20, night: 200);
 
     /// <summary>One answer, mended again and again, so that the kill strikes in the middle of a stream of them.</summary>
     private static readonly string[] Answers = [.. Enumerable.Range(0, 60).Select(i => $"{(i == 0 ? "" : "again ")}{(i % 2 == 0 ? "cut" : "folded")}")];

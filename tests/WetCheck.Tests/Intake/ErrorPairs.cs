@@ -3,13 +3,14 @@ using System.Text.RegularExpressions;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Tests.Conventions;
+using WetCheck.Tests.Reporting;
 using Path = System.IO.Path;
 
 namespace WetCheck.Tests.Intake;
 
 /// <summary>
-/// <c>tests/errors</c>: each code of a problem has a file that has it, and the page that is to come of it. WETCHECK_KEEP=1 writes the pages
-/// anew; read the difference as the person who typed the file would.
+/// <c>tests/errors</c>: each code of a problem has a file that has it, and the page that is to come of it. WETCHECK_REGENERATE=1 writes the
+/// pages anew; read the difference as the person who typed the file would.
 /// </summary>
 public sealed partial class ErrorPairs
 {
@@ -23,14 +24,9 @@ public sealed partial class ErrorPairs
     {
         var code = Path.GetFileName(file).Split('.')[0];
         var problems = Read(file);
-        var expected = Path.Combine(Repository.Root, $"{Folder}{code}.expected.txt");
-        if (Environment.GetEnvironmentVariable("WETCHECK_KEEP") == "1")
-        {
-            File.WriteAllText(expected, ProblemPage.Of(problems));
-        }
-
+        var page = ProblemPage.Of(problems);
         problems.Select(problem => problem.Code).Should().Contain(code);
-        ProblemPage.Of(problems).Should().Be(File.ReadAllText(expected));
+        page.Should().Be(KeptFile.Of($"{Folder}{code}.expected.txt", page));
     }
 
     [Fact]

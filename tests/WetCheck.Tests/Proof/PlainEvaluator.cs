@@ -10,6 +10,7 @@ namespace WetCheck.Tests.Proof;
 internal sealed class PlainEvaluator(IReadOnlyList<Rule> rules)
 {
     private readonly IReadOnlyList<RulePlan> _plans = [.. rules.Select(rule => new RulePlan(rule))];
+    private readonly Dictionary<Rule, RulePlan> _planOf = rules.ToDictionary(rule => rule, rule => new RulePlan(rule));
 
     public (IReadOnlyList<Finding> Findings, IReadOnlyList<Conclusion> Conclusions) Of(IReadOnlyList<PartState> states)
     {
@@ -19,7 +20,7 @@ internal sealed class PlainEvaluator(IReadOnlyList<Rule> rules)
 
     /// <summary>One rule on one part.</summary>
     public Judgement Of(Rule rule, PartState self, IReadOnlyList<PartState> states, IReadOnlyList<Conclusion> conclusions) =>
-        Judge.Of(SceneOf(_plans.First(plan => plan.Rule == rule), self, states, conclusions));
+        Judge.Of(SceneOf(_planOf[rule], self, states, conclusions));
 
     /// <summary>One rule on all its parts.</summary>
     public static IEnumerable<Finding> Judged(RulePlan plan, IReadOnlyList<PartState> states, IReadOnlyList<Conclusion> conclusions) =>

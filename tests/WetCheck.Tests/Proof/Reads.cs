@@ -17,6 +17,7 @@ internal sealed class Reads
         Add(rule, _own);
         Disciplines = [.. rule.Conditions().OfType<Condition.CodeIs>().Select(test => test.Discipline)];
         Method = rule.Conditions().Any(test => test is Condition.MethodIs);
+        Kinds = [.. _own.Concat(_anywhere).Select(one => one.Kind).Append(rule.Part.Name).Distinct()];
     }
 
     public Rule Rule => _plan.Rule;
@@ -26,7 +27,9 @@ internal sealed class Reads
     public bool Method { get; }
 
     /// <summary>Kinds of part of which it reads anything.</summary>
-    public IEnumerable<string> Kinds => _own.Concat(_anywhere).Select(one => one.Kind).Append(Rule.Part.Name).Distinct();
+    public IReadOnlyList<string> Kinds { get; }
+
+    public bool Conclusions => _plan.Conclusions.Count > 0;
 
     public bool Has(string kind, string reading) => _own.Contains((kind, reading)) || _anywhere.Contains((kind, reading));
 

@@ -14,10 +14,10 @@ public sealed class ForAnyRule(ITestOutputHelper output)
     {
         var (losses, spoke) = (0, 0);
         var faults = new List<string>();
-        for (var number = 0; number < JobCount.Of / JobsOfABook; number++)
+        for (var number = 0; number < Depth.Jobs / JobsOfABook; number++)
         {
             var book = new RuleDrawer(TheBook.Book, new Dice(number)).Book(RulesOfABook);
-            var (ready, limits) = (new ReadyBook(book), Limit.Of(book));
+            var (ready, limits) = (new ReadyBook(book), Studied.Of(book).Limits);
             for (var of = 0; of < JobsOfABook; of++)
             {
                 var job = Drawn.Of((number * JobsOfABook) + of, book).Job;

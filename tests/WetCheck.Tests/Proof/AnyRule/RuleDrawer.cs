@@ -6,7 +6,7 @@ namespace WetCheck.Tests.Proof;
 internal sealed class RuleDrawer(RuleBook book, Dice dice)
 {
     private readonly Vocabulary _vocabulary = book.Vocabulary;
-    private readonly IReadOnlyList<Limit> _limits = Limit.Of(book);
+    private readonly IReadOnlyList<Limit> _limits = Studied.Of(book).Limits;
 
     public RuleBook Book(int rules) => book with { Rules = [.. Enumerable.Range(1, rules).Select(number => number <= rules / 8 ? Concluding(number) : Requiring(number))] };
 

@@ -12,14 +12,14 @@ public sealed class AllCompletions(ITestOutputHelper output)
 {
     private static readonly RuleBook Book = TheBook.Book;
     private static readonly PlainEvaluator Plain = new(Book.Rules);
-    private static readonly IReadOnlyList<Reads> All = [.. Book.Rules.Where(rule => rule.Body is RuleBody.Require).Select(rule => new Reads(rule, Book))];
-    private static readonly IReadOnlyList<Limit> Limits = Limit.Of(Book);
+    private static readonly ILookup<PartKind, Reads> ByPart = Book.Rules.Where(rule => rule.Body is RuleBody.Require)
+        .Select(Studied.Of(Book).Reads).ToLookup(reads => reads.Rule.Part);
     private int _completions;
 
     [Fact]
     public void The_engine_says_what_all_completions_say()
     {
-        var all = Enumerable.Range(0, JobCount.Of).SelectMany(number => Agreements(SmallJob.Of(number, Book))).ToList();
+        var all = Enumerable.Range(0, Depth.Jobs).SelectMany(number => Agreements(SmallJob.Of(number, Book))).ToList();
         var decided = all.Where(one => one.IsDecided).ToList();
         var silent = decided.Where(one => !one.IsSaid).ToList();
         output.WriteLine($"{_completions} completions; {decided.Count} checks decided by them, {decided.Count - silent.Count} of these by the engine");
@@ -35,30 +35,39 @@ public sealed class AllCompletions(ITestOutputHelper output)
     private IEnumerable<Agreement> Agreements(SmallJob small)
     {
         var name = $"job {small.Number} without {string.Join(", ", small.Blanks.Select(blank => blank.Of))}";
+        var readers = new Readers(small.Blanks, ByPart);
         var mayContradict = small.Blanks.Any(blank => blank.MayContradict);
         var completed = new Dictionary<(string Rule, string Part), HashSet<Result>>();
         foreach (var job in small.Completions())
         {
             _completions++;
             var states = Derive.From(job, Book.Vocabulary);
-            foreach (var (check, result) in mayContradict && Contradiction.In(states, Limits) ? [] : Judged(small, job, states))
+            var reading = readers.On(states);
+            if (mayContradict && Contradiction.In(states, [.. reading.Select(one => one.Reads.Rule).Distinct().SelectMany(Studied.Of(Book).LimitsIn).Distinct()]))
+            {
+                continue;
+            }
+
+            foreach (var (check, result) in Judged(job, states, reading))
             {
                 (completed.TryGetValue(check, out var results) ? results : completed[check] = []).Add(result);
             }
         }
 
-        return Judged(small, small.Job, Derive.From(small.Job, Book.Vocabulary))
+        var known = Derive.From(small.Job, Book.Vocabulary);
+        return Judged(small.Job, known, readers.On(known))
             .Where(one => completed.ContainsKey(one.Key))
             .Select(one => new Agreement(name, one.Key.Rule, one.Key.Part, one.Value, completed[one.Key]));
     }
 
     /// <summary>The checks that read something that was not known.</summary>
-    private static Dictionary<(string Rule, string Part), Result> Judged(SmallJob small, Job job, IReadOnlyList<PartState> states)
+    private static Dictionary<(string Rule, string Part), Result> Judged(
+        Job job, IReadOnlyList<PartState> states, IReadOnlyList<(Reads Reads, PartState State)> reading)
     {
-        var conclusions = Plain.Conclude(states);
-        return All.SelectMany(reads => states.Where(state => state.Part.Kind == reads.Rule.Part && small.Blanks.Any(blank => blank.IsReadBy(reads, state.Part)))
-                .Select(state => (reads.Rule, state.Part, Judgement: Plain.Of(reads.Rule, state, states, conclusions))))
-            .ToDictionary(one => (one.Rule.Id, one.Part.Id), one => ResultOf(job, one.Judgement));
+        var conclusions = reading.Any(one => one.Reads.Conclusions) ? Plain.Conclude(states) : [];
+        return reading.ToDictionary(
+            one => (one.Reads.Rule.Id, one.State.Part.Id),
+            one => ResultOf(job, Plain.Of(one.Reads.Rule, one.State, states, conclusions)));
     }
 
     private static Result ResultOf(Job job, Judgement judgement) => judgement.Now switch

@@ -16,7 +16,7 @@ internal sealed record SmallJob(int Number, Job Whole, Job Job, IReadOnlyList<Bl
         var room = new RoomDrawer(book, dice, [focus], round: number / rules.Count).Draw();
         var whole = Doubled(new Teller(book.Vocabulary, room, Telling.Everything, dice).Job()) with { Stage = null };
         var (job, blanks, ways, wanted, most) = (whole, new List<Blank>(), 1L, dice.Next(1, MostBlanks), dice.Pick(s_mostWays));
-        foreach (var blank in dice.Shuffled(new Blanks(book, room, whole, dice).Of(new Reads(focus, book))))
+        foreach (var blank in dice.Shuffled(new Blanks(book, room, whole, dice).Of(Studied.Of(book).Reads(focus))))
         {
             // A part that may not be there takes its readings with it.
             if (blanks.Count < wanted && ways * blank.Ways.Count <= most && blank.Ways.Count > 0 && !blanks.Exists(other => Touches(other, blank)))

@@ -11,7 +11,7 @@ internal sealed class Values(RuleBook book, TrueRoom room, Dice dice)
     private const int Most = 16;
     private static readonly Rational[] s_areas = [900, 1024, 1300];
     private static readonly Rational[] s_sides = [24, 25, 30, 32, 36, 52, 60];
-    private readonly IReadOnlyList<Limit> _limits = Limit.Of(book);
+    private readonly IReadOnlyList<Limit> _limits = Studied.Of(book).Limits;
     private readonly Tape _tape = new(room, dice);
 
     public IReadOnlyList<Reading> Of(PartKind kind, ReadingKind reading, TrueValue? truth)

@@ -36,5 +36,5 @@ internal sealed record Drawn(int Number, TrueRoom Room, Job Job)
     /// <summary>From 15 to 100 %, one in five all of it; most jobs with what their rules read told with more care.</summary>
     private static Telling HowMuch(IReadOnlyList<Rule> focus, RuleBook book, Dice dice) => new(
         dice.Chance(0.2) ? 1 : 0.15 + (0.85 * dice.Share()),
-        Focus: dice.Chance(0.7) ? focus.SelectMany(rule => new Reads(rule, book).Kinds).ToHashSet() : null);
+        Focus: dice.Chance(0.7) ? focus.SelectMany(rule => Studied.Of(book).Reads(rule).Kinds).ToHashSet() : null);
 }

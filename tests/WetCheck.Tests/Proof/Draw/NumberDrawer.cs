@@ -5,7 +5,7 @@ namespace WetCheck.Tests.Proof;
 /// <summary>Draws true numbers, mostly at and around what the rules name for them.</summary>
 internal sealed class NumberDrawer(RuleBook book, Wishes wishes, bool metric, Dice dice)
 {
-    private readonly ILookup<(string, string), Limit> _limits = Limit.Of(book).ToLookup(limit => (limit.Kind.Name, limit.Reading.Name));
+    private readonly ILookup<(string Kind, string Reading), Limit> _limits = Studied.Of(book).LimitsOf;
     private readonly Dictionary<(string, string), Rational> _drawn = [];
 
     /// <summary>An amount or a slope of a part.</summary>

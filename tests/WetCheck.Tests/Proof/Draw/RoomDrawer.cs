@@ -21,7 +21,7 @@ internal sealed class RoomDrawer(RuleBook book, Dice dice, IReadOnlyList<Rule> f
     private Method Method()
     {
         var (leaf, wanted) = _wishes.OfType<Condition.MethodIs>().FirstOrDefault();
-        var kinds = new Reads(focus[0], book).Kinds.ToHashSet();
+        var kinds = Studied.Of(book).Reads(focus[0]).Kinds.ToHashSet();
         var fit = _vocabulary.Methods
             .Where(method => leaf is null || leaf.OneOf.Contains(method.Name) == wanted)
             .Where(method => !method.RulesOut.Any(kind => IsOn(focus[0].Part, kind)))

@@ -26,7 +26,7 @@ internal sealed class Wishes
     /// <param name="round">How often the first rule had its turn: its versions are taken in turn too.</param>
     public static Wishes For(IReadOnlyList<Rule> rules, int round, RuleBook book, Dice dice)
     {
-        var wishes = new Wishes(book, dice) { Kinds = rules.SelectMany(rule => new Reads(rule, book).Kinds).ToHashSet() };
+        var wishes = new Wishes(book, dice) { Kinds = rules.SelectMany(rule => Studied.Of(book).Reads(rule).Kinds).ToHashSet() };
         foreach (var rule in rules)
         {
             var version = rule.Versions.Count == 0 ? null : wishes._turn == 0 ? rule.Versions[round % rule.Versions.Count] : dice.Pick(rule.Versions);

@@ -14,7 +14,7 @@ internal static class LossByLoss
         while (Losses.Of(kept.Job, vocabulary, dice) is { Count: > 0 } all)
         {
             var loss = dice.Pick(all);
-            kept.Change(loss.After);
+            kept.Change(loss.After());
             var after = Outcomes.Of(kept.Findings);
             faults.AddRange(Outcomes.New(before, after).Select(fault => $"{name}, lost {loss.Of}: {Spelled(kept, fault)}"));
             before = after;

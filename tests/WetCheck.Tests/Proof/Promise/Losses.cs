@@ -3,7 +3,13 @@ using WetCheck.Model;
 namespace WetCheck.Tests.Proof;
 
 /// <summary>One thing that is known of a job, and the job without it.</summary>
-internal sealed record Loss(string Of, Job After);
+/// <param name="Kind">Of a reading that is lost; null for anything else.</param>
+internal sealed record Loss(string Of, Func<Job> After, ReadingKind? Kind = null)
+{
+    public bool IsMethod => Of == "method";
+
+    public bool IsPresence => Of.EndsWith(": is there", StringComparison.Ordinal);
+}
 
 /// <summary>
 /// All that a job can lose: a fact with all its readings, what is said of a part being there, that a list is whole, a code that a
@@ -13,12 +19,13 @@ internal static class Losses
 {
     public static IReadOnlyList<Loss> Of(Job job, Vocabulary vocabulary, Dice dice) =>
     [
-        .. job.Parts.SelectMany(part => part.Readings.Keys.Select(reading => new Loss($"{part.Part}: {reading}", Without(job, part, reading, dice)))),
-        .. job.Parts.Where(part => IsPresenceKnown(job, part)).Select(part => new Loss($"{part.Part}: is there", Standing.With(job, part with { Said = Tri.Unknown }))),
-        .. job.Lists.Where(list => list.Whole == Tri.Yes).Select(list => new Loss($"{list.Kind.Name}: all seen", Open(job, list))),
+        .. job.Parts.SelectMany(part => part.Readings.Keys.Select(reading =>
+            new Loss($"{part.Part}: {reading}", () => Without(job, part, reading, dice), part.Part.Kind.Find(reading)))),
+        .. job.Parts.Where(part => IsPresenceKnown(job, part)).Select(part => new Loss($"{part.Part}: is there", () => Standing.With(job, part with { Said = Tri.Unknown }))),
+        .. job.Lists.Where(list => list.Whole == Tri.Yes).Select(list => new Loss($"{list.Kind.Name}: all seen", () => Open(job, list))),
         .. job.Codes.SelectMany(code => Codes(job, vocabulary.Discipline(code.Key)!, code.Value)),
-        .. job.Method is null ? Array.Empty<Loss>() : [new Loss("method", job with { Method = null })],
-        .. job.Stage is null ? Array.Empty<Loss>() : [new Loss("stage", job with { Stage = null })],
+        .. job.Method is null ? Array.Empty<Loss>() : [new Loss("method", () => job with { Method = null })],
+        .. job.Stage is null ? Array.Empty<Loss>() : [new Loss("stage", () => job with { Stage = null })],
     ];
 
     /// <summary>A job with blank codes tries this family.</summary>
@@ -55,12 +62,12 @@ internal static class Losses
     {
         if (code.Edition is not null)
         {
-            yield return new Loss($"{discipline.Name} edition", With(code with { Edition = null }));
+            yield return new Loss($"{discipline.Name} edition", () => With(code with { Edition = null }));
         }
 
         if (WouldBeTried(discipline, code.Family, job.Metric))
         {
-            yield return new Loss($"{discipline.Name} code", With(null));
+            yield return new Loss($"{discipline.Name} code", () => With(null));
         }
 
         Job With(StatedCode? left)

@@ -8,14 +8,14 @@ namespace WetCheck.Tests.Proof;
 /// </summary>
 public sealed class ThePromise(ITestOutputHelper output)
 {
-    private const int OrdersOfAnExample = 10;
+    private static readonly int OrdersOfAnExample = Depth.Of(daily: 1, deep: 10, night: 30);
 
     [Fact]
     public void No_loss_makes_an_ok_or_a_correction_on_drawn_jobs()
     {
-        var (losses, divided, limits) = (0, 0, Limit.Of(TheBook.Book));
+        var (losses, divided, limits) = (0, 0, Studied.Of(TheBook.Book).Limits);
         var faults = new List<string>();
-        for (var number = 0; number < JobCount.Of; number++)
+        for (var number = 0; number < Depth.Jobs; number++)
         {
             var job = Drawn.Of(number, TheBook.Book).Job;
             if (Contradiction.In(Derive.From(job, TheBook.Book.Vocabulary), limits))
@@ -28,7 +28,7 @@ public sealed class ThePromise(ITestOutputHelper output)
             }
         }
 
-        output.WriteLine($"{losses} losses on {JobCount.Of - divided} jobs; {divided} more contradict themselves as read");
+        output.WriteLine($"{losses} losses on {Depth.Jobs - divided} jobs; {divided} more contradict themselves as read");
         faults.Should().BeEmpty();
     }
 
