@@ -8,7 +8,7 @@ namespace WetCheck.Tests.Cli;
 /// <summary>Whatever is typed at a question is shown, kept and written as plain text, and is read back as it was.</summary>
 public sealed class HostileAnswers
 {
-    public static TheoryData<int> Attacks => [.. Enumerable.Range(0, HostileLists.Attacks.Length)];
+    public static TheoryData<int> Attacks => [.. Depth.OneOf(2, Enumerable.Range(0, HostileLists.Attacks.Length))];
 
     [Theory]
     [MemberData(nameof(Attacks))]

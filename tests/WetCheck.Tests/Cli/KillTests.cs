@@ -2,7 +2,6 @@ using System.Diagnostics;
 using WetCheck.Cli;
 using WetCheck.Intake;
 using WetCheck.Tests.Conventions;
-using WetCheck.Tests.Proof;
 
 namespace WetCheck.Tests.Cli;
 

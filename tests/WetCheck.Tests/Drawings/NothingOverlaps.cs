@@ -82,7 +82,7 @@ public sealed class NothingOverlaps(Browser browser) : IClassFixture<Browser>
 
     private static IEnumerable<string> RandomFloors()
     {
-        for (var seed = 0; seed < 60; seed++)
+        for (var seed = 0; seed < Depth.Of(daily: 20, deep: 60, night: 600); seed++)
         {
             var random = new Random(seed);
             var (outline, drain) = seed % 2 == 0 ? RandomRooms.Star(random) : RandomRooms.Convex(random);

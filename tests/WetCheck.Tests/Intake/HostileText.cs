@@ -13,7 +13,7 @@ public sealed class HostileText
     [Fact]
     public void A_file_cut_off_after_any_character()
     {
-        for (var length = 0; length <= Whole.Length; length++)
+        for (var length = 0; length <= Whole.Length; length += Depth.Of(daily: 5, deep: 1, night: 1))
         {
             Read(Whole[..length]);
         }
@@ -22,7 +22,7 @@ public sealed class HostileText
     [Fact]
     public void A_file_without_one_of_its_characters()
     {
-        for (var at = 0; at < Whole.Length; at += 2)
+        for (var at = 0; at < Whole.Length; at += Depth.Of(daily: 7, deep: 2, night: 1))
         {
             Read(Whole.Remove(at, 1));
         }
@@ -112,7 +112,7 @@ public sealed class HostileText
     public void A_book_with_a_file_cut_off(string path)
     {
         var text = BookText.Files.Single(file => file.Path == path).Text;
-        for (var length = 0; length < text.Length; length += 1 + (text.Length / 25))
+        for (var length = 0; length < text.Length; length += 1 + (text.Length / Depth.Of(daily: 6, deep: 25, night: 400)))
         {
             var (book, _, problems) = BookText.With([(path, text[..length])]);
             Assert.True(book is not null || problems.Count > 0);

@@ -12,7 +12,7 @@ public sealed class EdgeOfTheRegion
     {
         var random = new Random(seed);
         var limits = new FallLimits(1 / 48d, 1 / 24d, measure);
-        for (var floors = 0; floors < 250;)
+        for (var floors = 0; floors < Depth.Of(daily: 50, deep: 250, night: 2500);)
         {
             var (outline, _) = random.Next(2) == 0 ? RandomRooms.Convex(random) : RandomRooms.Star(random);
             var grate = random.Next(2) == 0 ? Grate.Point : Grate.Square(1.5);

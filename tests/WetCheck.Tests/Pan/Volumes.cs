@@ -59,7 +59,7 @@ public sealed class Volumes
         {
             var starts = to.Radius > 0 ? [.. Enumerable.Range(0, 60).Select(at => at * Math.Tau / 60).Select(angle => new PlanPoint(Math.Cos(angle), Math.Sin(angle)) * to.Radius)] : to.Corners;
             var (low, high) = (0.0, 1.0);
-            for (var step = 0; step < 40; step++)
+            for (var step = 0; step < 24; step++)
             {
                 // At height h the level line is the grate drawn out toward the rim: a mix of both shapes.
                 var h = (low + high) / 2;

@@ -45,7 +45,7 @@ public sealed class JsonTests
     [MemberData(nameof(Objects))]
     public void Each_key_that_is_missing_fails(string path)
     {
-        foreach (var key in At(Whole(), path).Select(pair => pair.Key).ToList())
+        foreach (var key in Depth.OneOf(3, At(Whole(), path).Select(pair => pair.Key).ToList()))
         {
             var json = Whole();
             At(json, path).Remove(key);

@@ -18,12 +18,13 @@ internal static class Walks
 
     private static readonly Lazy<IReadOnlyList<(string Name, Walk Walk)>> s_cases = new(() =>
     [
-        .. TheBook.Cases.DistinctBy(one => one.Job).Select(one => ($"{one.Rule}: {one.Name}", Inspection.Of(TheBook.Job(one.Job), [], TheBook.Ready.Alone(TheBook.Book.Rule(one.Rule)!)))),
+        .. Depth.OneOf(4, TheBook.Cases.DistinctBy(one => one.Job)).Select(one => ($"{one.Rule}: {one.Name}", Inspection.Of(TheBook.Job(one.Job), [], TheBook.Ready.Alone(TheBook.Book.Rule(one.Rule)!)))),
         .. TheBook.Cases.DistinctBy(one => one.Rule.Split('/')[0]).Select(one => ($"{one.Rule}: {one.Name}, whole", TheBook.Walk(one.Job))),
     ]);
 
     public static IReadOnlyList<(string Name, Walk Walk)> Examples => s_examples.Value;
 
+    /// <summary>The examples, the jobs of the cases against their own rule, one of each chapter against all rules.</summary>
     public static IReadOnlyList<(string Name, Walk Walk)> All => [.. s_examples.Value, .. s_cases.Value];
 
     public static Walk Example(string name) => Examples.Single(example => example.Name == name).Walk;

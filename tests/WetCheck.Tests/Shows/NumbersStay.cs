@@ -8,7 +8,7 @@ namespace WetCheck.Tests.Shows;
 /// <summary>A number belongs to a rule and a place, on every run, job and language, whatever is changed in the file.</summary>
 public sealed class NumbersStay
 {
-    private const int Edits = 500;
+    private static readonly int Edits = Depth.Of(daily: 120, deep: 500, night: 5000);
 
     private static readonly JobLayout s_layout = new(TheBook.Book.Vocabulary);
 

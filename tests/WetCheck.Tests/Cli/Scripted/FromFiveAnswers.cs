@@ -7,12 +7,21 @@ namespace WetCheck.Tests.Cli.Scripted;
 /// <summary>From five answers to nothing owed, by <c>look</c> alone, stop by stop.</summary>
 public sealed partial class FromFiveAnswers(ITestOutputHelper output)
 {
+    /// <summary>A method, the units it is read in, a sound job from which answers are taken.</summary>
+    public static TheoryData<string, string, string> Methods =>
+    [
+        .. Depth.OneOf<TheoryDataRow<string, string, string>>(2,
+        [
+            new("bonded membrane with curb", "millimetres", "tests/jobs/acacia.job.yaml"),
+            new("liner under mortar", "inches", "docs/examples/juniper-made-right.job.yaml"),
+            new("formed tray", "inches", "tests/jobs/hickory.job.yaml"),
+            new("curbless bonded", "millimetres", "docs/examples/banksia.job.yaml"),
+            new("tub surround", "millimetres", "tests/jobs/quandong.job.yaml"),
+        ]),
+    ];
+
     [Theory]
-    [InlineData("liner under mortar", "inches", "docs/examples/juniper-made-right.job.yaml")]
-    [InlineData("bonded membrane with curb", "millimetres", "tests/jobs/acacia.job.yaml")]
-    [InlineData("curbless bonded", "millimetres", "docs/examples/banksia.job.yaml")]
-    [InlineData("formed tray", "inches", "tests/jobs/hickory.job.yaml")]
-    [InlineData("tub surround", "millimetres", "tests/jobs/quandong.job.yaml")]
+    [MemberData(nameof(Methods))]
     public void Through_every_stop_to_nothing_owed(string method, string units, string sound)
     {
         var five = Repository.Read("docs/examples/five-answers.job.yaml").Replace("liner under mortar", method, StringComparison.Ordinal).Replace("inches", units, StringComparison.Ordinal);

@@ -56,9 +56,10 @@ public sealed class OwnerGlossary
             // Headings, the job's own name and the codes are no running text.
             var page = OwnerPages.Keep(walk, language);
             var text = string.Join('\n', page[..page.IndexOf(TheBook.Book.Words[language]["owner.person"], StringComparison.Ordinal)].Split('\n').Skip(1).Where(line => !line.StartsWith("## ", StringComparison.Ordinal)));
+            var used = glossary.Word.Matches(text).ToLookup(match => glossary.Meaning(match.Groups["form"].Value));
             foreach (var meaning in glossary.Forms.Select(glossary.Meaning).Distinct())
             {
-                var uses = glossary.Word.Matches(text).Where(match => glossary.Meaning(match.Groups["form"].Value) == meaning).ToList();
+                var uses = used[meaning].ToList();
                 var explained = Regex.Count(text, Regex.Escape(meaning) + @"[);]");
                 explained.Should().Be(uses.Count == 0 ? 0 : 1, $"{name}: {meaning}");
                 foreach (var use in uses.Take(1))

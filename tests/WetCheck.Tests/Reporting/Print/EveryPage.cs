@@ -32,7 +32,7 @@ public sealed class EveryPage(Browser browser) : IClassFixture<Browser>
 
     public static TheoryData<string, string> Pages =>
     [
-        .. from example in Walks.Names from reader in Readers.Typed select new TheoryDataRow<string, string>(example, reader),
+        .. Depth.OneOf(2, from example in Walks.Names from reader in Readers.Typed select new TheoryDataRow<string, string>(example, reader)),
     ];
 
     [Theory]
@@ -53,7 +53,7 @@ public sealed class EveryPage(Browser browser) : IClassFixture<Browser>
     [MemberData(nameof(Pages))]
     public async Task On_paper_no_entry_is_split_and_every_stop_stands_first(string example, string reader)
     {
-        foreach (var (paper, width, height) in new[] { ("Letter", 720, 936), ("A4", 698, 1003) })
+        foreach (var (paper, width, height) in Depth.OneOf(2, [("Letter", 720, 936), ("A4", 698, 1003)]))
         {
             var (page, _) = await browser.Open(Html(example, reader), width, height);
             await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });

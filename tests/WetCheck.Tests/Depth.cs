@@ -1,8 +1,8 @@
-namespace WetCheck.Tests.Proof;
+namespace WetCheck.Tests;
 
 /// <summary>
-/// How much is tried: WETCHECK_DEPTH=daily, which is what stands when nothing is said; deep before a change of the engine or of
-/// Geometry is taken; night, as much as a night gives. One switch, every kind of proof in each.
+/// How much is tried: WETCHECK_DEPTH=daily, which is what stands when nothing is said; deep before a change is taken; night, as
+/// much as a night gives. One switch, every kind of proof in each.
 /// </summary>
 internal static class Depth
 {
@@ -20,4 +20,7 @@ internal static class Depth
         "night" => night,
         _ => throw new InvalidOperationException($"WETCHECK_DEPTH is {Said}; it may be daily, deep or night"),
     };
+
+    /// <summary>One of so many at daily depth, the first among them; all of them deeper.</summary>
+    public static IEnumerable<T> OneOf<T>(int each, IEnumerable<T> all) => IsDaily ? all.Where((_, at) => at % each == 0) : all;
 }
