@@ -1,30 +1,9 @@
-using System.Reflection;
-
 namespace WetCheck.Cli.Files;
 
-/// <summary>The files of a rule book as text, with their paths within it: <c>liner/turn-up.yaml</c>.</summary>
+/// <summary>The files of a folder that is a rule book, as text, with their paths within it: <c>liner/turn-up.yaml</c>.</summary>
 internal static class BookFiles
 {
-    private const string Folder = "rules/";
-
-    /// <summary>Those of a folder, or with none named those the program was built with.</summary>
-    public static IReadOnlyList<(string Path, string Text)> Read(string? folder, Terminal terminal) =>
-        folder is null ? BuiltIn() : OfFolder(folder, terminal);
-
-    public static IReadOnlyList<(string Path, string Text)> BuiltIn()
-    {
-        var program = Assembly.GetExecutingAssembly();
-        var files = new List<(string Path, string Text)>();
-        foreach (var name in program.GetManifestResourceNames().Where(name => name.StartsWith(Folder, StringComparison.Ordinal)))
-        {
-            using var reader = new StreamReader(program.GetManifestResourceStream(name)!);
-            files.Add((name[Folder.Length..].Replace('\\', '/'), reader.ReadToEnd()));
-        }
-
-        return files;
-    }
-
-    private static List<(string Path, string Text)> OfFolder(string folder, Terminal terminal)
+    public static IReadOnlyList<(string Path, string Text)> Read(string folder, Terminal terminal)
     {
         var full = terminal.FullPath(folder);
         if (!File.Exists(Path.Combine(full, "book.yaml")))

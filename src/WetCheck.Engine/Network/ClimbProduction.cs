@@ -58,5 +58,5 @@ internal static class ClimbProduction
     }
 
     private static void Climb(IContext context, PartState above, IEnumerable<Conclusion> below, Names reading) =>
-        RuleProduction.Link(context, Greatest(above, reading.Joined, [.. below]));
+        Linked.Keep(context, [(reading, Greatest(above, reading.Joined, [.. below]))]);
 }

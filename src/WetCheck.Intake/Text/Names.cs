@@ -9,31 +9,40 @@ public static class Names
     public static string Fold(string name)
     {
         var folded = new StringBuilder(name.Length);
-        foreach (var c in name)
+        for (var letters = new FoldedLetters(name); letters.MoveNext();)
         {
-            if (char.IsWhiteSpace(c) || c is '-' or '_' or '−' || char.GetUnicodeCategory(c) == System.Globalization.UnicodeCategory.DashPunctuation)
+            folded.Append(letters.Current);
+        }
+
+        return folded.ToString();
+    }
+
+    public static bool Same(string a, string b)
+    {
+        var (left, right) = (new FoldedLetters(a), new FoldedLetters(b));
+        while (left.MoveNext())
+        {
+            if (!right.MoveNext() || left.Current != right.Current)
             {
-                if (folded.Length > 0 && folded[^1] != ' ')
-                {
-                    folded.Append(' ');
-                }
-            }
-            else
-            {
-                folded.Append(char.ToLowerInvariant(c));
+                return false;
             }
         }
 
-        return folded.ToString().TrimEnd();
+        return !right.MoveNext();
     }
-
-    public static bool Same(string a, string b) => Fold(a) == Fold(b);
 
     /// <summary>The name that is meant, if one of those known is the same.</summary>
     public static string? Find(string name, IEnumerable<string> known)
     {
-        var folded = Fold(name);
-        return known.FirstOrDefault(candidate => Fold(candidate) == folded);
+        foreach (var candidate in known)
+        {
+            if (Same(name, candidate))
+            {
+                return candidate;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The known name with the fewest letters to change, if those are fewer than half of it.</summary>
