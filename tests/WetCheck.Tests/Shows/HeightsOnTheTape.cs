@@ -46,6 +46,6 @@ public sealed class HeightsOnTheTape
             }
         }
 
-        both.Should().BeGreaterThan(10);
+        both.Should().BeGreaterThan(Depth.Of(daily: 5, deep: 10, night: 10));
     }
 }
