@@ -31,6 +31,11 @@ internal sealed record Answer(Tri? Value, IReadOnlyList<Hang> Hangs, IReadOnlyLi
         }
 
         var value = stood.Select(answer => answer.Value!.Value).Aggregate(pick);
+        if (value != Tri.Unknown && stood.TrueForAll(answer => answer.Tests.Count == 0))
+        {
+            return Of(value == Tri.Yes);
+        }
+
         var hangs = value == Tri.Unknown ? stood.Where(answer => answer.Value == Tri.Unknown).SelectMany(answer => answer.Hangs).Distinct() : [];
         return new Answer(value, [.. hangs], [.. stood.OrderBy(answer => answer.Value != value).SelectMany(answer => answer.Tests)]);
     }

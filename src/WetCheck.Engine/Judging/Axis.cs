@@ -13,6 +13,11 @@ internal sealed record Axis(IReadOnlyList<Hang> Hang, IReadOnlyList<Func<World, 
     /// <param name="cutBand">As <see cref="FactAxis.Of"/> takes it.</param>
     public static IReadOnlyList<Axis> Of(Scene scene, bool onPaper, bool cutBand)
     {
+        if (scene.Rule.Versions.Count == 0)
+        {
+            return [];
+        }
+
         var leaves = scene.Rule.Versions.Select(version => version.When).OfType<Condition>().SelectMany(Deciding).ToList();
         var codes = leaves.OfType<Condition.CodeIs>().Select(test => test.Discipline).Distinct(StringComparer.Ordinal);
         var facts = leaves.Select(PathOf).OfType<Model.Path>().Distinct();

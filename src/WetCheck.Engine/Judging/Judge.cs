@@ -34,12 +34,18 @@ public static class Judge
         // Versions go by what was read. A reading too close to their limit may leave open what comes out the same on both sides of it.
         var axes = Axis.Of(scene, onPaper, cutBand: false);
         var read = Pass(scene, axes, onPaper);
-        return read.Outcome == Outcome.Open && Axis.Of(scene, onPaper, cutBand: true) is var cut && cut.Zip(axes).Any(pair => pair.First.Cells.Count > pair.Second.Cells.Count)
+        return read.Outcome == Outcome.Open && axes.Count > 0 && Axis.Of(scene, onPaper, cutBand: true) is var cut && cut.Zip(axes).Any(pair => pair.First.Cells.Count > pair.Second.Cells.Count)
             && Pass(scene, cut, onPaper) is { Outcome: not Outcome.Open } settled ? settled : read;
     }
 
     private static Passed Pass(Scene scene, IReadOnlyList<Axis> axes, bool onPaper)
     {
+        if (axes.Count == 0)
+        {
+            var only = InWorld(scene, World.Real, [], onPaper);
+            return new Passed(only.Outcome, only.Outcome == Outcome.Open ? [.. only.Hangs.Distinct()] : [], [new Side(only.InForce, [], only.Outcome, only.Tests)]);
+        }
+
         var worlds = Worlds(axes, scene.Rule).Select(one => InWorld(scene, one.World, one.Cells, onPaper)).ToList();
         var all = Together(worlds.Select(world => world.Outcome));
         var sides = Sides(worlds);

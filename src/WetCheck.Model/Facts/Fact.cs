@@ -28,6 +28,9 @@ public sealed record Fact(
     /// <summary>The same thing had by another way; all ways count.</summary>
     public Fact? Also { get; init; }
 
+    /// <summary>By its name alone: what is known of it is long, and facts of one name are few.</summary>
+    public override int GetHashCode() => Id.GetHashCode();
+
     public Known Given(bool onPaper) => onPaper ? OnPaper : Now;
 
     public bool IsBlank => Now is Known.Nothing && !IsPlanned;

@@ -46,6 +46,22 @@ public sealed class FoldedNames
         }
     }
 
+    [Theory]
+    [InlineData("Left-Back", "left back", true)]
+    [InlineData("  left _ back -", "LEFT\u2013BACK", true)]
+    [InlineData("left", "lef", false)]
+    [InlineData("lef", "left", false)]
+    [InlineData("leftback", "left back", false)]
+    [InlineData("left ", "left b", false)]
+    [InlineData("", " - ", true)]
+    [InlineData("\u2212", "a", false)]
+    public void Names_are_the_same_that_have_one_form(string one, string other, bool same)
+    {
+        Names.Same(one, other).Should().Be(same);
+        (Names.Fold(one) == Names.Fold(other)).Should().Be(same);
+        Names.Find(one, ["nothing of it", other]).Should().Be(same ? other : null);
+    }
+
     [Fact]
     public void A_letter_is_its_side()
     {

@@ -69,5 +69,44 @@ public sealed class RationalNumbers
         divide.Should().Throw<DivideByZeroException>();
     }
 
+    /// <summary>Numbers about the end of a long, where a fraction is kept in another way: it is the same fraction.</summary>
+    [Fact]
+    public void Are_exact_on_both_sides_of_the_end_of_a_long()
+    {
+        BigInteger[] ends = [.. new BigInteger[] { long.MaxValue, long.MinValue, int.MaxValue, int.MinValue, (BigInteger)long.MaxValue * 2, 0 }
+            .SelectMany(end => Enumerable.Range(-2, 5).Select(step => end + step))];
+        foreach (var (n, d) in ends.SelectMany(n => ends.Where(d => !d.IsZero).Select(d => (n, d))))
+        {
+            var one = new Rational(n, d);
+            (one.Numerator * d).Should().Be(n * one.Denominator);
+            (one.Denominator.Sign, BigInteger.GreatestCommonDivisor(one.Numerator, one.Denominator)).Should().Be((1, BigInteger.One));
+            one.Sign.Should().Be(n.Sign * d.Sign);
+            (-one).Should().Be(new Rational(-n, d));
+            foreach (var m in ends)
+            {
+                var other = new Rational(m, 3);
+                Check(one + other, (n * 3) + (m * d), d * 3);
+                Check(one - other, (n * 3) - (m * d), d * 3);
+                Check(one * other, n * m, d * 3);
+                one.CompareTo(other).Should().Be(((n * 3 * d.Sign) - (m * d * d.Sign)).Sign);
+                if (!m.IsZero)
+                {
+                    Check(one / other, n * 3, d * m);
+                }
+            }
+        }
+
+        static void Check(Rational got, BigInteger numerator, BigInteger denominator)
+        {
+            got.Should().Be(new Rational(numerator, denominator));
+            (got.Numerator * denominator).Should().Be(numerator * got.Denominator);
+            got.GetHashCode().Should().Be(new Rational(numerator, denominator).GetHashCode());
+        }
+    }
+
+    [Fact]
+    public void Refuse_to_be_parted_by_zero() =>
+        FluentActions.Invoking(() => (Rational)1 / Rational.Zero).Should().Throw<DivideByZeroException>();
+
     private Rational Any() => new(_random.Next(-2_000, 2_000), _random.Next(1, 130));
 }
