@@ -5,7 +5,7 @@ using WetCheck.Model;
 
 namespace WetCheck.Cli.Commands;
 
-/// <summary><c>wetcheck rules prove</c>: run the cases of the rules.</summary>
+/// <summary><c>wetcheck rules prove</c>: hold rules to all that a rule must be.</summary>
 internal static class ProveCommand
 {
     public static Command Build(Option<string?> rules, Terminal terminal)
@@ -15,34 +15,49 @@ internal static class ProveCommand
             Arity = ArgumentArity.ZeroOrOne,
             Description = "A chapter, a rule, a file of it, or the folder of a whole rule book. Without it: every rule.",
         };
-        var command = new Command("prove", "Run the cases of the rules.") { which };
+        var command = new Command("prove", "Hold rules to all that a rule must be: cases, limits, words, sources.") { which };
         command.SetAction(parsed =>
         {
             var (folder, asked) = Which(parsed.GetValue(rules), parsed.GetValue(which), terminal);
             var (book, cases) = BookHere.LoadWithCases(folder, terminal);
-            var chosen = asked is null ? cases : [.. cases.Where(one => IsOf(one.Rule, asked))];
+            var chosen = asked is null ? book.Rules : [.. book.Rules.Where(rule => IsOf(rule.Id, asked))];
             return chosen.Count == 0
                 ? throw new Halt(ExitCode.TypedWrong, NoCases(asked ?? "any rule", cases))
-                : (int)Run(chosen, new ReadyBook(book), terminal);
+                : (int)Run(chosen, new BookProof(BookHere.Ready(book), cases), folder, terminal);
         });
         return command;
     }
 
-    private static ExitCode Run(IReadOnlyList<RuleCase> cases, ReadyBook book, Terminal terminal)
+    private static ExitCode Run(IReadOnlyList<Rule> rules, BookProof book, string? folder, Terminal terminal)
     {
-        var failed = 0;
-        foreach (var proof in cases.Select(one => Proof.Of(one, book)).Where(proof => !proof.Holds))
+        var (cases, failed, faults) = (0, 0, 0);
+        foreach (var proof in rules.Select(book.Prove))
         {
-            failed++;
-            terminal.Out.WriteLine($"{proof.Case.At}\n    {proof.Case.Name}");
-            foreach (var miss in proof.Misses)
+            cases += proof.Cases.Count;
+            failed += proof.Cases.Count(one => !one.Holds);
+            faults += proof.Faults.Count;
+            foreach (var one in proof.Cases.Where(one => !one.Holds))
             {
-                terminal.Out.WriteLine($"    {miss}");
+                Write(one.Case.At, one.Misses.Prepend(one.Case.Name), terminal);
+            }
+
+            foreach (var at in proof.Faults.GroupBy(fault => fault.At))
+            {
+                Write(BookHere.In(folder, at.Key), at.Select(fault => fault.Says), terminal);
             }
         }
 
-        terminal.Out.WriteLine($"{cases.Count - failed} cases hold, {failed} do not.");
-        return failed == 0 ? ExitCode.NothingOwed : ExitCode.ToFix;
+        terminal.Out.WriteLine($"{cases - failed} cases hold, {failed} do not." + (faults > 0 ? $" {faults} wanting in the rules." : ""));
+        return failed + faults == 0 ? ExitCode.NothingOwed : ExitCode.ToFix;
+    }
+
+    private static void Write(At at, IEnumerable<string> lines, Terminal terminal)
+    {
+        terminal.Out.WriteLine(at.ToString());
+        foreach (var line in lines)
+        {
+            terminal.Out.WriteLine($"    {line}");
+        }
     }
 
     private static string NoCases(string asked, IEnumerable<RuleCase> cases) => $"The book has no cases of {asked}."

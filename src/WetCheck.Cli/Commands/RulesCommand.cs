@@ -10,7 +10,10 @@ internal static class RulesCommand
     public static Command Build(Option<string?> rules, Terminal terminal)
     {
         var format = Typed.Format("text", "md");
-        var command = new Command("rules", "List the rule book by chapter, with how sure its sources are.") { format, ProveCommand.Build(rules, terminal), RulesCodeCommand.Build(rules, terminal) };
+        var command = new Command("rules", "List the rule book by chapter, with how sure its sources are.")
+        {
+            format, ProveCommand.Build(rules, terminal), NewRuleCommand.Build(rules, terminal), RulesCodeCommand.Build(rules, terminal),
+        };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(format) == "md")

@@ -31,7 +31,7 @@ internal static class BookHere
     public static (RuleBook Book, IReadOnlyList<RuleCase> Cases) LoadWithCases(string? folder, Terminal terminal)
     {
         var (book, cases) = folder is null ? (BuiltInBook.Ready.Book, BuiltInBook.Cases) : Read(folder, terminal);
-        return (book, [.. cases.Select(one => one with { At = In(folder ?? "rules", one.At) })]);
+        return (book, [.. cases.Select(one => one with { At = In(folder, one.At) })]);
     }
 
     private static (RuleBook Book, IReadOnlyList<RuleCase> Cases) Read(string folder, Terminal terminal)
@@ -41,5 +41,6 @@ internal static class BookHere
         return book is null ? throw new Halt(ExitCode.Unreadable, "The rule book can't be used as it stands. Nothing checked.") : (book, cases);
     }
 
-    private static At In(string folder, At at) => at with { File = System.IO.Path.Combine(folder, at.File) };
+    /// <summary>A place of the book as it is opened from here.</summary>
+    public static At In(string? folder, At at) => at with { File = System.IO.Path.Combine(folder ?? "rules", at.File) };
 }

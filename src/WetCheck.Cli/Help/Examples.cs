@@ -62,6 +62,7 @@ internal static class Examples
         ["rules"] = ["wetcheck rules", "wetcheck rules --format md"],
         ["code"] = ["wetcheck rules code", "wetcheck rules code --compare IRC UPC"],
         ["prove"] = ["wetcheck rules prove", "wetcheck rules prove liner/turn-up", "wetcheck rules prove liner"],
+        ["rules new"] = ["wetcheck rules new local/curb-width"],
         ["job"] = ["wetcheck job new larkspur", "wetcheck job sample"],
         ["new"] =
         [

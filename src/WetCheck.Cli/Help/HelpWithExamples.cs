@@ -18,7 +18,7 @@ internal sealed class HelpWithExamples(HelpAction inner, IReadOnlyDictionary<str
         }
 
         var code = inner.Invoke(parseResult);
-        if (examples.TryGetValue(command is RootCommand ? "wetcheck" : command.Name, out var lines))
+        if (examples.TryGetValue(Named(command), out var lines) || examples.TryGetValue(command.Name, out lines))
         {
             var output = parseResult.InvocationConfiguration.Output;
             output.WriteLine("Examples:");
@@ -32,6 +32,10 @@ internal sealed class HelpWithExamples(HelpAction inner, IReadOnlyDictionary<str
 
         return code;
     }
+
+    /// <summary>With the command it stands under, which tells <c>job new</c> from <c>rules new</c>.</summary>
+    private static string Named(Command command) => command is RootCommand ? "wetcheck"
+        : $"{command.Parents.First().Name} {command.Name}";
 
     /// <summary>Most people need these three and nothing else.</summary>
     private static void First(TextWriter output)

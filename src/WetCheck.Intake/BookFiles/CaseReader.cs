@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>Reads a file of cases: jobs, and what a rule must say of each.</summary>
+/// <summary>
+/// Reads a file of cases: jobs, and what a rule must say of each. A list; or <c>given:</c>, lines that each job has unless it says
+/// otherwise, and the list under <c>cases:</c>.
+/// </summary>
 internal static class CaseReader
 {
     /// <summary>Every result that a case may expect.</summary>
@@ -16,16 +19,24 @@ internal static class CaseReader
     /// <param name="rule">The rule's id by the path of the file.</param>
     public static IReadOnlyList<RuleCase> Read(string rule, SourceText source, Node root, ProblemList problems)
     {
-        if (root is not ListNode list)
+        var head = root is MapNode ? Fields.Of(root, problems) : null;
+        var given = head?.Take("given");
+        var cases = head is null ? root : head.Take("cases");
+        head?.Done();
+        if (cases is not ListNode list || given is not (null or MapNode))
         {
-            problems.Add(root.At, Messages.ListWanted());
+            problems.Add((given is null or MapNode ? cases : given)?.At ?? root.At, Messages.ListWanted());
             return [];
         }
 
-        return [.. list.Items.Select(item => Fields.Of(item, problems)).OfType<Fields>().Select(fields => Case(rule, source, fields))];
+        return
+        [
+            .. list.Items.Select(item => Fields.Of(item, problems)).OfType<Fields>()
+                .Select(fields => Case(rule, source, given as MapNode, fields)),
+        ];
     }
 
-    private static RuleCase Case(string rule, SourceText source, Fields fields)
+    private static RuleCase Case(string rule, SourceText source, MapNode? given, Fields fields)
     {
         var job = fields.Take("job");
         if (job is not MapNode)
@@ -51,7 +62,7 @@ internal static class CaseReader
         var read = new RuleCase(
             rule,
             fields.Need("name"),
-            job is MapNode map ? Excerpt.Of(source, map) : "",
+            job is MapNode map ? GivenJob.Text(source, given, map, fields.Problems) : "",
             expect,
             [.. fields.Texts("asks").Select(text => text.Text)],
             fields.At);

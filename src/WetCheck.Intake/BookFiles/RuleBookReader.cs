@@ -81,15 +81,16 @@ public static class RuleBookReader
         }
 
         var retired = fields?.Texts("retired numbers").Select(text => RuleNumber.Read(text, problems)).Where(number => number > 0).ToList() ?? [];
+        var words = shelf.Paths.Where(path => path.StartsWith("words/", StringComparison.Ordinal))
+            .ToDictionary(path => path["words/".Length..^Yaml.Length], path => WordsReader.Read(shelf.Root(path), problems), StringComparer.Ordinal);
         var book = new RuleBook(
             fields?.Need("name") ?? "",
             fields?.Need("date") ?? "",
             vocabulary,
-            [.. rules.OrderBy(rule => rule.Number)],
+            [.. rules.Select(rule => HelperWords.Fill(rule, words)).OrderBy(rule => rule.Number)],
             SourcesReader.Read(shelf.Root("sources.yaml"), problems),
             retired,
-            shelf.Paths.Where(path => path.StartsWith("words/", StringComparison.Ordinal))
-                .ToDictionary(path => path["words/".Length..^Yaml.Length], path => WordsReader.Read(shelf.Root(path), problems), StringComparer.Ordinal),
+            words,
             shelf.Raw.Where(file => file.Path.StartsWith("lists/", StringComparison.Ordinal))
                 .ToDictionary(file => TemplateName(file.Path["lists/".Length..]), file => file.Text, StringComparer.Ordinal))
         {

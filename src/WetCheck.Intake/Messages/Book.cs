@@ -111,6 +111,9 @@ internal static partial class Messages
 
     public static Message JobWanted() => Message.Blanks("job-wanted", "The lines of a job belong here. Write  job: { curb: { height: 5 } }");
 
+    public static Message BracesWanted() => Message.Blanks(
+        "braces-wanted", "Where lines are given for all cases, they stand first, and they and each job stand in braces. Write  job: { curb: { height: 5 } }");
+
     public static Message StopUnknown(string stop, IReadOnlyList<string> known) =>
         Message.Blanks("stop-unknown", $"No method has a stop \"{Short(stop)}\".{NearestOf(stop, known)}");
 

@@ -1,6 +1,4 @@
 using WetCheck.Engine;
-using WetCheck.Geometry;
-using WetCheck.Intake;
 using WetCheck.Model;
 
 namespace WetCheck;
@@ -13,33 +11,28 @@ public sealed record Proof(RuleCase Case, IReadOnlyList<string> Misses)
 
     public static Proof Of(RuleCase one, ReadyBook book)
     {
-        if (book.Book.Rule(one.Rule) is not { } rule)
-        {
-            return new Proof(one, [$"there is no rule {one.Rule}"]);
-        }
-
-        var (job, unread) = Read(one, book.Book.Vocabulary);
-        if (job is null || unread.Count > 0)
-        {
-            return new Proof(one, unread);
-        }
-
-        var session = book.Alone(rule).Compiled.Open(Derive.From(job, book.Book.Vocabulary));
-        return Of(one, rule, job, book.Book.Vocabulary, session.Findings, session.Conclusions);
+        return book.Book.Rule(one.Rule) is { } rule
+            ? Of(ReadCase.Read(one, book.Book.Vocabulary), rule, book.Book.Vocabulary, book.Alone(rule).Compiled)
+            : new Proof(one, [$"there is no rule {one.Rule}"]);
     }
 
-    /// <summary>The job of a case, and what can't be read of it.</summary>
-    public static (Job? Job, IReadOnlyList<string> Unread) Read(RuleCase one, Vocabulary vocabulary)
+    internal static Proof Of(ReadCase one, Rule rule, Vocabulary vocabulary, CompiledBook compiled)
     {
-        var (job, problems) = JobReader.Read(one.At.File, one.Job, vocabulary);
-        return (job, [.. problems.Where(problem => problem.Effect != Effect.Asked).Select(problem => $"the job can't be read: {problem.Typed.Trim()}: {problem.Say}")]);
+        if (one.Job is null || one.Unread.Count > 0)
+        {
+            return new Proof(one.Case, one.Unread);
+        }
+
+        var session = compiled.Open(one.States);
+        return Of(one, rule, vocabulary, session.Findings, session.Conclusions);
     }
 
     /// <summary>A case whose rule has been held against its job.</summary>
-    public static Proof Of(RuleCase one, Rule rule, Job job, Vocabulary vocabulary, IReadOnlyList<Finding> findings, IReadOnlyList<Conclusion> conclusions)
+    internal static Proof Of(
+        ReadCase one, Rule rule, Vocabulary vocabulary, IReadOnlyList<Finding> findings, IReadOnlyList<Conclusion> conclusions)
     {
-        var answers = RuleAnswers.Of(rule, job, vocabulary, findings, conclusions);
-        return new Proof(one, [.. Results(one, answers), .. Asks(one, answers)]);
+        var answers = RuleAnswers.Of(rule, one.Job!, vocabulary, findings, conclusions);
+        return new Proof(one.Case, [.. Results(one.Case, answers), .. Asks(one.Case, answers)]);
     }
 
     private static IEnumerable<string> Results(RuleCase one, IReadOnlyList<RuleAnswer> answers)

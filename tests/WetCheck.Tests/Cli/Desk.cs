@@ -17,6 +17,19 @@ internal sealed class Desk : IDisposable
         }
     }
 
+    /// <summary>With a copy of the rule book beside the job.</summary>
+    public static Desk WithBook()
+    {
+        var desk = new Desk();
+        foreach (var file in Repository.Files.Where(file => file.StartsWith("rules/", StringComparison.Ordinal)))
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(desk.PathOf(file))!);
+            desk.Write(file, Repository.Read(file));
+        }
+
+        return desk;
+    }
+
     public string Folder { get; } = Directory.CreateTempSubdirectory("wetcheck").FullName;
 
     public string PathOf(string name) => Path.Combine(Folder, name);

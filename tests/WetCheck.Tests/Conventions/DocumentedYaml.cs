@@ -32,20 +32,4 @@ public sealed class DocumentedYaml
         Repository.In("docs/examples/", ".job.yaml")
             .SelectMany(file => JobReader.Read(file, Repository.Read(file), Vocabulary).Problems.Select(problem => $"{problem.At}: {problem.Say}"))
             .Should().BeEmpty();
-
-    [Fact]
-    public void The_rule_that_is_written_step_by_step_can_be_put_into_the_book_and_proved()
-    {
-        string Piece(string sort) => Fence.All.Single(fence => fence.File == "docs/writing-rules.md" && fence.Sort == sort).Text;
-
-        var files = Book.Where(file => file.Path != "sources.yaml").ToList();
-        files.Add(("sources.yaml", Repository.Read("rules/sources.yaml") + "\n" + Piece("sources")));
-        files.Add(("local/curb-width.yaml", Piece("rule")));
-        files.Add(("local/curb-width.cases.yaml", Piece("cases")));
-
-        var (book, cases, problems) = RuleBookReader.Read(files);
-        problems.Select(problem => $"{problem.At}: {problem.Say}").Should().BeEmpty();
-        var ready = new ReadyBook(book!);
-        cases.Where(one => one.Rule == "local/curb-width").Select(one => WetCheck.Proof.Of(one, ready)).SelectMany(proof => proof.Misses).Should().BeEmpty();
-    }
 }

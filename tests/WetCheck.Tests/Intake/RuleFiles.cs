@@ -140,6 +140,45 @@ public sealed class RuleFiles
     }
 
     [Fact]
+    public void What_is_given_is_in_every_job_and_each_line_keeps_its_place()
+    {
+        var (_, cases, problems) = BookText.With([
+            ("floor/example.yaml", "rule: floor/example\nnumber: 950\npart: curb\nrequire: { width: { at_least: 4 in } }\nseverity: touch-up\nwork of: setter\n" + Texts),
+            ("floor/example.cases.yaml", """
+                given: { method: liner under mortar,
+                         units: inches, stage: flood test }
+                cases:
+                  - name: as given
+                    job: { curb: { width: 4 } }
+                    expect: { curb: ok }
+                  - name: another stage and method
+                    job: { stage: last, method: curbless bonded,
+                           curb: { width: 4 } }
+                    expect: { curb: not-here }
+                  - name: all of its own
+                    job: { stage: last, units: millimetres, method: curbless bonded }
+                    expect: { curb: not-here }
+                """),
+        ]);
+        problems.Should().BeEmpty();
+        var jobs = cases.Select(one => JobReader.Read("floor/example.cases.yaml", one.Job, BookText.Vocabulary)).ToList();
+        jobs.SelectMany(read => read.Problems).Where(problem => problem.Effect != Effect.Asked).Should().BeEmpty();
+        jobs.Select(read => $"{read.Job!.Method!.Name}, {read.Job.Stage}, {read.Job.Metric}").Should()
+            .Equal("liner under mortar, flood test, False", "curbless bonded, last, False", "curbless bonded, last, True");
+        jobs.Take(2).Select(read => read.Job!.Parts.Single(part => part.Part.Id == "curb").Of("width").Single().At.ToString()).Should()
+            .Equal("floor/example.cases.yaml:5:29", "floor/example.cases.yaml:9:27");
+    }
+
+    [Theory]
+    [InlineData("cases:\n- name: x\n  job:\n    units: inches\n  expect: { curb: ok }", "5:5:braces-wanted")]
+    [InlineData("cases: 3", "2:8:list-wanted")]
+    [InlineData("caes: []", "2:1:unknown-line")]
+    public void Where_lines_are_given_the_rest_is_as_told(string rest, string told) => BookText.With([
+            ("floor/example.yaml", "rule: floor/example\nnumber: 950\npart: curb\nrequire: { width: { at_least: 4 in } }\nseverity: touch-up\nwork of: setter\n" + Texts),
+            ("floor/example.cases.yaml", "given: { units: inches }\n" + rest),
+        ]).Problems.Select(problem => $"{problem.At.Line}:{problem.At.Column}:{problem.Code}").Should().Contain(told);
+
+    [Fact]
     public void Words_lists_and_sources_are_kept_as_they_are()
     {
         var (book, _, problems) = BookText.With([

@@ -39,13 +39,6 @@ public sealed partial class HelperTests
         tooLong.Should().BeEmpty();
     }
 
-    /// <summary>A fix in long sentences is cut at its commas, which reads badly: then the rule has words for the helper.</summary>
-    [Fact]
-    public void Every_rule_has_short_words_for_a_helper() =>
-        TheBook.Book.Rules.Where(rule => rule.Body is RuleBody.Require or RuleBody.Caution or RuleBody.Note)
-            .SelectMany(rule => rule.Texts.Values.Select(texts => (rule.Id, Text: texts.Helper.Length > 0 ? texts.Helper : texts.Fix.Length > 0 ? texts.Fix : texts.Say)))
-            .Where(one => !ShortSentences.Whole(one.Text)).Should().BeEmpty();
-
     [Fact]
     public void No_page_has_more_than_five_things_and_other_trades_come_after_them()
     {

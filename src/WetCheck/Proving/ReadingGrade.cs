@@ -1,19 +1,20 @@
 using System.Text.RegularExpressions;
+using WetCheck.Model;
 using WetCheck.Reporting;
 
-namespace WetCheck.Tests.Reporting.Owner;
+namespace WetCheck;
 
 /// <summary>
 /// How many years of school an English text asks: 0.39 x words a sentence + 11.8 x syllables a word - 15.59
 /// (the formula from memory). Numbers, codes and words of the trade are left out.
 /// </summary>
-internal static partial class ReadingGrade
+internal sealed partial class ReadingGrade(RuleBook book)
 {
-    private static readonly Glossary s_glossary = Glossary.Of(TheBook.Book, new Phrases(TheBook.Book, "en"), null);
+    private readonly Glossary _glossary = Glossary.Of(book, new Phrases(book, "en"), null);
 
-    public static double Of(string text)
+    public double Of(string text)
     {
-        var plain = Slot().Replace(s_glossary.Word.Replace(text, " "), " ");
+        var plain = Slot().Replace(_glossary.Word.Replace(text, " "), " ");
         var words = Token().Matches(plain).Select(match => match.Value).Where(IsWord).SelectMany(word => word.Split('-', '/')).Where(word => word.Length > 0).ToList();
         var sentences = Math.Max(1, SentenceEnd().Count(plain));
         return (0.39 * words.Count / sentences) + (11.8 * words.Sum(Syllables) / Math.Max(1, words.Count)) - 15.59;
