@@ -8,17 +8,21 @@ public static class Judge
     /// <summary>More worlds than this is a rule that decides by too much at once.</summary>
     private const int MostWorlds = 20_000;
 
-    public static Judgement Of(Scene scene)
+    public static Judgement Of(Scene scene) => Of(scene, OnPaper.Differs(scene));
+
+    /// <param name="plans">Whether plans are looked at by themselves; where there are none they say the same again.</param>
+    internal static Judgement Of(Scene scene, bool plans)
     {
         var now = Pass(scene, onPaper: false);
-        var paper = now.Outcome == Outcome.Open || scene.Rule.Body is not RuleBody.Require ? Pass(scene, onPaper: true) : now;
+        var paper = plans && (now.Outcome == Outcome.Open || scene.Rule.Body is not RuleBody.Require) ? Pass(scene, onPaper: true) : now;
         return new Judgement(now.Outcome, paper.Outcome, now.Hangs, paper.Hangs, now.Sides, paper.Sides);
     }
 
     /// <summary>A yes or no reading that the rule fills: its condition, on a part that is there.</summary>
     public static Conclusion Conclude(Scene scene)
     {
-        var (now, paper) = (Applies(scene, World.Real, onPaper: false), Applies(scene, World.Real, onPaper: true));
+        var now = Applies(scene, World.Real, onPaper: false);
+        var paper = OnPaper.Differs(scene) ? Applies(scene, World.Real, onPaper: true) : now;
         return new Conclusion(scene.Self.Part, ((RuleBody.Conclude)scene.Rule.Body).Reading.Name, scene.Rule, now.Value ?? Tri.No, paper.Value ?? Tri.No, now.Hangs, paper.Hangs);
     }
 

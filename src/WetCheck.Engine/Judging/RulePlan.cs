@@ -16,6 +16,8 @@ public sealed class RulePlan
             .Distinct(StringComparer.Ordinal)
             .Order(StringComparer.Ordinal)];
         Relations = [.. Conditions.Select(RelationOf).OfType<Relation>().Distinct()];
+        Readings = [.. paths.Select(path => path.Reading.Name).Distinct(StringComparer.Ordinal)];
+        ReadsHeights = paths.Exists(path => path.Reading.Is == Form.Height);
         Conclusions = [.. paths.Where(path => path.Reading.Is == Form.Conclusion).Select(path => path.Reading.Name).Distinct(StringComparer.Ordinal)];
     }
 
@@ -32,6 +34,12 @@ public sealed class RulePlan
     public List<string> Nearest { get; }
 
     public IReadOnlyList<Relation> Relations { get; }
+
+    /// <summary>Names of the readings that its conditions test.</summary>
+    public IReadOnlyList<string> Readings { get; }
+
+    /// <summary>Then it looks at the levels of the job too.</summary>
+    public bool ReadsHeights { get; }
 
     /// <summary>Names of conclusions it reads.</summary>
     public IReadOnlyList<string> Conclusions { get; }
