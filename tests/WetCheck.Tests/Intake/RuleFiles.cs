@@ -166,7 +166,7 @@ public sealed class RuleFiles
         jobs.Select(read => $"{read.Job!.Method!.Name}, {read.Job.Stage}, {read.Job.Metric}").Should()
             .Equal("liner under mortar, flood test, False", "curbless bonded, last, False", "curbless bonded, last, True");
         jobs.Take(2).Select(read => read.Job!.Parts.Single(part => part.Part.Id == "curb").Of("width").Single().At.ToString()).Should()
-            .Equal("floor/example.cases.yaml:5:29", "floor/example.cases.yaml:9:27");
+            .Equal("floor/example.cases.yaml:5:27", "floor/example.cases.yaml:9:27");
     }
 
     [Theory]
