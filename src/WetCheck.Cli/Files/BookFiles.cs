@@ -7,6 +7,9 @@ internal static class BookFiles
 {
     private const string Folder = "rules/";
 
+    /// <summary>Folders within folders: a link that leads back up ends here.</summary>
+    private const int Deepest = 8;
+
     /// <summary>Those of a folder, or with none named those the program was built with.</summary>
     public static IReadOnlyList<(string Path, string Text)> Read(string? folder, Terminal terminal) =>
         folder is null ? BuiltIn() : OfFolder(folder, terminal);
@@ -33,7 +36,7 @@ internal static class BookFiles
         }
 
         var files = new List<(string Path, string Text)>();
-        foreach (var path in Directory.EnumerateFiles(full, "*", SearchOption.AllDirectories))
+        foreach (var path in Under(full, folder))
         {
             var name = Path.GetRelativePath(full, path).Replace('\\', '/');
             if (!name.Split('/').Any(part => part.StartsWith('.')))
@@ -43,5 +46,17 @@ internal static class BookFiles
         }
 
         return files;
+    }
+
+    private static string[] Under(string full, string folder)
+    {
+        try
+        {
+            return [.. Directory.EnumerateFiles(full, "*", new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = Deepest, AttributesToSkip = 0, IgnoreInaccessible = false })];
+        }
+        catch (Exception fault) when (DiskFault.Is(fault))
+        {
+            throw new Halt(ExitCode.Unreadable, $"{folder} can't be looked into. May you open it, and all folders in it?");
+        }
     }
 }
