@@ -159,7 +159,7 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
 
     private bool KeepOne(Question question, string read)
     {
-        var now = terminal.Clock.GetLocalNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fffzzz", CultureInfo.InvariantCulture);
+        var now = Stamp.Of(terminal.Clock.GetLocalNow());
         var answer = new LoggedAnswer(new At("answer", 1, 1), now, question.Line.Path, read, by, null, question.Replaces);
         var isWritten = false;
         try

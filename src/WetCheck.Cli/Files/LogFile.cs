@@ -50,11 +50,13 @@ internal sealed class LogFile(string path, string shown)
     private (LoggedAnswer Answer, string? News) Add(LoggedAnswer answer, FileStream file)
     {
         var before = BoundedRead.Bytes(file) ?? throw TooMuch($"\nNot kept:  {answer.Path}: {answer.Read}");
-        var line = answer.ToJson();
         if (before.Count(one => one == '\n') >= Limits.LogAnswers)
         {
             throw TooMany(answer);
         }
+
+        answer = Unlike(answer, Encoding.UTF8.GetString(before));
+        var line = answer.ToJson();
 
         // A line that was torn is ended, so that this answer has a line of its own.
         var end = before is [.., not (byte)'\n'] ? "\n" : "";
@@ -75,6 +77,18 @@ internal sealed class LogFile(string path, string shown)
         var number = before.Count(one => one == '\n') + end.Length + 1;
         var at = new At(shown, number, line.IndexOf("\"read\":\"", StringComparison.Ordinal) + 9);
         return (answer with { At = at, Line = line }, isNews ? Encoding.UTF8.GetString(_known) : null);
+    }
+
+    /// <summary>Of two lines that are the same the second would be taken for a copy: where the clock stands still it is moved on by a moment.</summary>
+    private static LoggedAnswer Unlike(LoggedAnswer answer, string before)
+    {
+        var lines = before.Split('\n').ToHashSet(StringComparer.Ordinal);
+        while (lines.Contains(answer.ToJson()))
+        {
+            answer = answer with { Time = Stamp.Of(Stamp.Read(answer.Time).AddMilliseconds(1)) };
+        }
+
+        return answer;
     }
 
     /// <summary>Half an answer is taken off again; where even that can't be done the reader leaves it out.</summary>

@@ -26,6 +26,12 @@ public static class LogReader
                 continue;
             }
 
+            if (answers.Count == Limits.LogAnswers)
+            {
+                problems.Add(source.Place(number, 1), Messages.LogTooLong());
+                break;
+            }
+
             if (Answer(line, source.Place(number, 1)) is not { } answer)
             {
                 problems.Add(source.Place(number, 1), number == source.Lines.Count ? Messages.LogTorn() : Messages.LogLine());
