@@ -74,9 +74,9 @@ public static class LogReader
                 ? new LoggedAnswer(at with { Column = ColumnOf(line) }, time, path, read, Text(answer, "by"), Text(answer, "tool"), Text(answer, "replaces"), line)
                 : null;
         }
-        catch (Exception torn) when (torn is JsonException or InvalidOperationException)
+        catch (Exception torn) when (torn is JsonException or InvalidOperationException or ArgumentException)
         {
-            // The second: half of a sign that takes two, written as an escape.
+            // The last two: half of a sign that takes two, written as an escape or as it is.
             return null;
         }
     }

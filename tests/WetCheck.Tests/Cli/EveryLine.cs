@@ -39,7 +39,7 @@ public sealed class EveryLine
 
     [Theory]
     [InlineData("nails.seen", "all")]
-    [InlineData("nails.seen", "left 2 below, above")]
+    [InlineData("nails.seen", "left 2 below, 3 above")]
     [InlineData("seams.seen", "none")]
     [InlineData("seams.seen", "some")]
     public void A_list_is_answered_by_its_line(string line, string answer)
