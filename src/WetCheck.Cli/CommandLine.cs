@@ -13,6 +13,12 @@ internal static class CommandLine
     {
         terminal = terminal with { Out = new PlainWriter(terminal.Out), Err = new PlainWriter(terminal.Err) };
 
+        if (args.FirstOrDefault(TooLong.Is) is { } endless)
+        {
+            terminal.Err.WriteLine(TooLong.Say(endless));
+            return ExitCode.TypedWrong;
+        }
+
         // No response files: "@4th-street" is a name like any other.
         var parsed = Root(terminal).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         try

@@ -1,4 +1,6 @@
 using System.Text;
+using WetCheck.Cli.Files;
+using WetCheck.Cli.Text;
 using WetCheck.Model;
 
 namespace WetCheck.Cli;
@@ -14,8 +16,35 @@ internal sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, T
 
     public static Terminal Real()
     {
-        Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        return new Terminal(Console.Out, Console.Error, Directory.GetCurrentDirectory(), TimeProvider.System) { In = Console.In, IsHand = !Console.IsInputRedirected };
+        if (SystemCalls.IsHandedDown(1))
+        {
+            Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        }
+
+        var (hears, shows, tells) = (SystemCalls.IsHandedDown(0), SystemCalls.IsHandedDown(1), SystemCalls.IsHandedDown(2));
+        var isHand = hears && !Console.IsInputRedirected;
+        return new Terminal(
+            shows ? new OpenWriter(Console.Out, isLast: false) : OpenWriter.Closed,
+            tells ? new OpenWriter(Console.Error, isLast: true) : TextWriter.Null,
+            Here(),
+            TimeProvider.System)
+        {
+            In = isHand ? Console.In : hears ? new TypedLines(Console.In) : TextReader.Null,
+            IsHand = isHand,
+        };
+    }
+
+    /// <summary>A folder that was taken away while a shell stands in it has no name.</summary>
+    private static string Here()
+    {
+        try
+        {
+            return Directory.GetCurrentDirectory();
+        }
+        catch (Exception fault) when (DiskFault.Is(fault))
+        {
+            return System.IO.Path.DirectorySeparatorChar.ToString();
+        }
     }
 
     /// <summary>No file has a null in its name: such a one is not there, like others.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WetCheck.Cli.Files;
+using WetCheck.Cli.Help;
 using WetCheck.Cli.Text;
 using WetCheck.Intake;
 using WetCheck.Model;
@@ -89,6 +90,17 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
                 return Reply.Ended;
             }
 
+            if (TooLong.Is(line))
+            {
+                terminal.Err.WriteLine(TooLong.Say(line));
+                if (terminal.IsHand)
+                {
+                    continue;
+                }
+
+                return Reply.Skipped;
+            }
+
             var typed = Typing(question, line);
             if (Meant.Again(typed) is { } better)
             {
@@ -147,7 +159,7 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
 
     private bool KeepOne(Question question, string read)
     {
-        var now = terminal.Clock.GetLocalNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fffzzz", CultureInfo.InvariantCulture);
+        var now = Stamp.Of(terminal.Clock.GetLocalNow());
         var answer = new LoggedAnswer(new At("answer", 1, 1), now, question.Line.Path, read, by, null, question.Replaces);
         var isWritten = false;
         try
@@ -167,7 +179,7 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
             Kept(before, written, news);
             return true;
         }
-        catch (Exception fault) when (fault is not Halt)
+        catch (Exception fault) when (fault is not Halt || isWritten)
         {
             // Whatever is wrong with the program, the answer is not lost without a word.
             terminal.Err.WriteLine(phrases.Say(isWritten ? "kept.still" : "kept.not", ("answer", $"{answer.Path}: {answer.Read}")));

@@ -1,3 +1,4 @@
+using WetCheck.Cli.Help;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
@@ -40,6 +41,7 @@ internal sealed class FiveQuestions(RuleBook book, string language, Terminal ter
     private string Asked(string question)
     {
         terminal.Out.WriteLine(question);
-        return terminal.In.ReadLine() ?? "";
+        var typed = terminal.In.ReadLine() ?? "";
+        return TooLong.Is(typed) ? throw new Halt(ExitCode.TypedWrong, TooLong.Say(typed)) : typed;
     }
 }

@@ -51,7 +51,11 @@ internal static class Meant
     private static (Question, string) OfList(Question question, string typed, Walk walk)
     {
         var section = new LinePath(question.Line.Path[..^".seen".Length], IsList: true);
-        var kind = question.Look.Parts[0].Kind;
+        if (LinePath.ListIn(walk.Book.Vocabulary, section.Path) is not { } kind)
+        {
+            return (question, question.Line.Answer(typed));
+        }
+
         return !IsMore(question, typed)
             ? Names.Same(typed, "none")
                 ? walk.Job.Parts.Any(part => part.Part.Kind == kind && part.Part.Index is not null) ? (question, "all") : (question with { Line = section }, typed)

@@ -8,6 +8,8 @@ namespace WetCheck.Cli.Commands;
 /// <summary><c>wetcheck draw</c>: a drawing of the job, to look at or to print.</summary>
 internal static class DrawCommand
 {
+    private const string Ending = ".svg";
+
     /// <summary>What can be drawn; the first without a name. Null: the job does not tell what it needs.</summary>
     private static readonly (string Name, Func<FloorReport, Walk, string, string?> Draw, string Missing)[] s_drawings =
     [
@@ -20,14 +22,20 @@ internal static class DrawCommand
 
     public static Command Build(Option<string?> rules, Terminal terminal)
     {
-        var (job, drawing, changed, into, language) = (Typed.Job(), Typed.Drawing([.. s_drawings.Select(one => one.Name)]), Typed.If(), Typed.Into(), Typed.Asked());
-        var command = new Command("draw", "Draw the job, true to its figures: SVG, to look at or to print.") { job, drawing, changed, into, language };
+        var (job, drawing, changed) = (Typed.Job(), Typed.Drawing([.. s_drawings.Select(one => one.Name)]), Typed.If());
+        var (into, force, language) = (Typed.Into(Ending), Typed.Force(), Typed.Asked());
+        var command = new Command("draw", "Draw the job, true to its figures: SVG, to look at or to print.") { job, drawing, changed, into, force, language };
         command.SetAction(parsed =>
         {
+            if (parsed.GetValue(into) is { } named && !named.EndsWith(Ending, StringComparison.OrdinalIgnoreCase))
+            {
+                throw new Halt(ExitCode.TypedWrong, $"A drawing is written as {Ending}. End {named} in {Ending}.");
+            }
+
             var file = JobFile.Find(parsed.GetValue(job), "draw", terminal);
             var walk = Held.Of(file, BookHere.LoadFor(file, parsed.GetValue(rules), terminal), parsed.GetValue(changed) ?? [], terminal).Walk;
-            var (asked, named) = (parsed.GetValue(language) ?? Languages.English, parsed.GetValue(drawing));
-            var one = s_drawings.FirstOrDefault(drawn => drawn.Name == named, s_drawings[0]);
+            var asked = parsed.GetValue(language) ?? Languages.English;
+            var one = s_drawings.FirstOrDefault(drawn => drawn.Name == parsed.GetValue(drawing), s_drawings[0]);
             if (one.Draw(FloorSheets.Of(walk.Job, walk.Book), walk, asked) is not { } svg)
             {
                 terminal.Err.WriteLine(new Phrases(walk.Book, asked)[one.Missing]);
@@ -36,8 +44,7 @@ internal static class DrawCommand
 
             if (parsed.GetValue(into) is { } target)
             {
-                ListFile.Write(target, svg, terminal);
-                terminal.Out.WriteLine($"Written: {target}");
+                new ListFile(file, walk, parsed.GetValue(force), terminal).Write(target, svg);
             }
             else
             {

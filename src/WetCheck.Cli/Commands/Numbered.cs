@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using WetCheck.Cli.Help;
 using WetCheck.Model;
+using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -12,6 +13,7 @@ internal static partial class Numbered
     {
         var entries = walk.Entries.SelectMany(entry => entry.Also.Prepend(entry)).ToList();
         return entries.FirstOrDefault(entry => IsAsked(entry, asked))
+            ?? entries.FirstOrDefault(entry => CheckOf(entry, asked) is not null)
             ?? entries.FirstOrDefault(entry => IsAsked(entry, Member().Replace(asked, "")));
     }
 
@@ -20,6 +22,7 @@ internal static partial class Numbered
 
     /// <summary>2, where 221-A2 was typed and the list has a 221-A; null where an entry was asked.</summary>
     public static int? MemberOf(Entry entry, string asked) => IsAsked(entry, asked) ? null
+        : CheckOf(entry, asked) is { } check ? check.Part.Index
         : int.Parse(Member().Match(asked).Value, System.Globalization.CultureInfo.InvariantCulture);
 
     public static string NotFound(Walk walk, string asked)
@@ -34,6 +37,9 @@ internal static partial class Numbered
     }
 
     public static bool Is(string number, string asked) => string.Equals(number, asked, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>One member of an entry by the number that lists for programs give it: 322-1, 221-other.</summary>
+    private static Check? CheckOf(Entry entry, string asked) => entry.Checks.FirstOrDefault(check => Is(MemberNumber.Printed(entry, check), asked));
 
     private static bool IsAsked(Entry entry, string asked) => Is(entry.Number, asked);
 

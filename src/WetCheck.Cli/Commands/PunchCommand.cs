@@ -10,9 +10,9 @@ internal static class PunchCommand
 {
     public static Command Build(Option<string?> rules, Terminal terminal)
     {
-        var (job, into, format) = (Typed.Job(), Typed.Into(), Typed.Format(Typed.Formats));
+        var (job, into, force, format) = (Typed.Job(), Typed.Into(".html to print, .md, .json, .txt"), Typed.Force(), Typed.Format(Typed.Formats));
         var (reader, language) = (Typed.For(), Typed.Language());
-        var command = new Command("punch", "Write the list to keep or give: a message, or a page to print.") { job, reader, language, into, format };
+        var command = new Command("punch", "Write the list to keep or give: a message, or a page to print.") { job, reader, language, into, force, format };
         command.SetAction(parsed =>
         {
             var target = parsed.GetValue(into);
@@ -27,8 +27,7 @@ internal static class PunchCommand
             }
             else
             {
-                ListFile.Write(target, text, terminal);
-                terminal.Out.WriteLine($"Written: {target}");
+                new ListFile(file, held.Walk, parsed.GetValue(force), terminal).Write(target, text);
             }
 
             return (int)held.Code;

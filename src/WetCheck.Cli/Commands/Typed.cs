@@ -50,10 +50,16 @@ internal static class Typed
         Description = "Walk as if this line were written so; the file stays as it is. May be given again.",
     };
 
-    public static Option<string?> Into() => new("--output", "-o")
+    /// <param name="endings">What the file may end in.</param>
+    public static Option<string?> Into(string endings) => new("--output", "-o")
     {
         HelpName = "FILE",
-        Description = "Write into a file: .html to print, .md, .json, .txt.",
+        Description = $"Write into a file: {endings}.",
+    };
+
+    public static Option<bool> Force() => new("--force")
+    {
+        Description = "Replace FILE even where it is no earlier list. A job and its log are never replaced.",
     };
 
     private static Option<string?> OneOf(string name, string description, string[] words)

@@ -3,6 +3,9 @@ namespace WetCheck.Cli.Files;
 /// <summary>The files of a folder that is a rule book, as text, with their paths within it: <c>liner/turn-up.yaml</c>.</summary>
 internal static class BookFiles
 {
+    /// <summary>Folders within folders: a link that leads back up ends here.</summary>
+    private const int Deepest = 8;
+
     public static IReadOnlyList<(string Path, string Text)> Read(string folder, Terminal terminal)
     {
         var full = terminal.FullPath(folder);
@@ -12,7 +15,7 @@ internal static class BookFiles
         }
 
         var files = new List<(string Path, string Text)>();
-        foreach (var path in Directory.EnumerateFiles(full, "*", SearchOption.AllDirectories))
+        foreach (var path in Under(full, folder))
         {
             var name = Path.GetRelativePath(full, path).Replace('\\', '/');
             if (!name.Split('/').Any(part => part.StartsWith('.')))
@@ -22,5 +25,17 @@ internal static class BookFiles
         }
 
         return files;
+    }
+
+    private static string[] Under(string full, string folder)
+    {
+        try
+        {
+            return [.. Directory.EnumerateFiles(full, "*", new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = Deepest, AttributesToSkip = 0, IgnoreInaccessible = false })];
+        }
+        catch (Exception fault) when (DiskFault.Is(fault))
+        {
+            throw new Halt(ExitCode.Unreadable, $"{folder} can't be looked into. May you open it, and all folders in it?");
+        }
     }
 }

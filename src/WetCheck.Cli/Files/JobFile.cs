@@ -34,6 +34,11 @@ internal sealed record JobFile(string Shown, string Text)
         var wanted = job.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) ? job : byName;
         var folder = Path.GetDirectoryName(job) ?? "";
         var others = JobsIn(folder, terminal);
+        if (others.Contains(wanted))
+        {
+            throw new Halt(ExitCode.Unreadable, $"{wanted} can't be read. Is it there, and may you open it?");
+        }
+
         var near = Nearest.Of(wanted, others);
         throw new Halt(ExitCode.Unreadable, $"There is no file {wanted}{(folder.Length == 0 ? " here" : "")}."
             + (near is not null ? $" Nearest: {near}.\n    wetcheck {command} {Short(near)}"
@@ -58,9 +63,16 @@ internal sealed record JobFile(string Shown, string Text)
     private static List<string> JobsIn(string folder, Terminal terminal)
     {
         var full = terminal.FullPath(folder);
-        return Directory.Exists(full)
-            ? [.. Directory.GetFiles(full, "*" + Ending).Select(file => Path.Combine(folder, Path.GetFileName(file))).Order(StringComparer.Ordinal)]
-            : [];
+        try
+        {
+            return Directory.Exists(full)
+                ? [.. Directory.GetFiles(full, "*" + Ending).Select(file => Path.Combine(folder, Path.GetFileName(file))).Order(StringComparer.Ordinal)]
+                : [];
+        }
+        catch (Exception fault) when (DiskFault.Is(fault))
+        {
+            throw new Halt(ExitCode.Unreadable, $"{(folder.Length == 0 ? "This folder" : folder)} can't be looked into. May you open it?");
+        }
     }
 
     private static string Short(string path)

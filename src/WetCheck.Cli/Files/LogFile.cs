@@ -36,12 +36,12 @@ internal sealed class LogFile(string path, string shown)
     {
         try
         {
+            MustStandHere(ExitCode.Unwritable, $"\nNot kept:  {answer.Path}: {answer.Read}");
             using var file = Open(FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
             return Add(answer, file);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentOutOfRangeException)
+        catch (Exception e) when (DiskFault.Is(e))
         {
-            // The last: what .NET makes of a file that has reached the size a system allows.
             throw new Halt(ExitCode.Unwritable, $"{shown} can't be written. Does another program write on it, is the disk full, may you write there?"
                 + $"\nNot kept:  {answer.Path}: {answer.Read}");
         }
@@ -49,8 +49,13 @@ internal sealed class LogFile(string path, string shown)
 
     private (LoggedAnswer Answer, string? News) Add(LoggedAnswer answer, FileStream file)
     {
-        var before = new byte[file.Length];
-        file.ReadExactly(before);
+        var before = BoundedRead.Bytes(file) ?? throw TooMuch($"\nNot kept:  {answer.Path}: {answer.Read}");
+        if (before.Count(one => one == '\n') >= Limits.LogAnswers)
+        {
+            throw TooMany(answer);
+        }
+
+        answer = Unlike(answer, Encoding.UTF8.GetString(before));
         var line = answer.ToJson();
 
         // A line that was torn is ended, so that this answer has a line of its own.
@@ -74,6 +79,18 @@ internal sealed class LogFile(string path, string shown)
         return (answer with { At = at, Line = line }, isNews ? Encoding.UTF8.GetString(_known) : null);
     }
 
+    /// <summary>Of two lines that are the same the second would be taken for a copy: where the clock stands still it is moved on by a moment.</summary>
+    private static LoggedAnswer Unlike(LoggedAnswer answer, string before)
+    {
+        var lines = before.Split('\n').ToHashSet(StringComparer.Ordinal);
+        while (lines.Contains(answer.ToJson()))
+        {
+            answer = answer with { Time = Stamp.Of(Stamp.Read(answer.Time).AddMilliseconds(1)) };
+        }
+
+        return answer;
+    }
+
     /// <summary>Half an answer is taken off again; where even that can't be done the reader leaves it out.</summary>
     private static void TakeOff(FileStream file, long length)
     {
@@ -90,10 +107,9 @@ internal sealed class LogFile(string path, string shown)
     {
         try
         {
+            MustStandHere(ExitCode.Unreadable, "");
             using var file = Open(FileMode.Open, FileAccess.Read, FileShare.Read);
-            var bytes = new byte[file.Length];
-            file.ReadExactly(bytes);
-            return bytes;
+            return BoundedRead.Bytes(file) ?? throw TooMuch("");
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException || Directory.Exists(path))
         {
@@ -104,6 +120,32 @@ internal sealed class LogFile(string path, string shown)
             throw new Halt(ExitCode.Unreadable, $"{shown} can't be read. Does another program hold it, and may you open it?");
         }
     }
+
+    /// <summary>
+    /// The log is a plain file beside its job. A link to another folder is not followed: whoever made it could have an answer written anywhere.
+    /// One that leads nowhere is as good as none to read from.
+    /// </summary>
+    private void MustStandHere(ExitCode code, string lost)
+    {
+        var link = new FileInfo(path);
+        if (link.LinkTarget is { } target && (code == ExitCode.Unwritable || link.ResolveLinkTarget(returnFinalTarget: true) is { Exists: true })
+            && System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(target, System.IO.Path.GetDirectoryName(path)!)) != System.IO.Path.GetDirectoryName(path))
+        {
+            throw new Halt(code, $"{shown} is a link to another folder. The log stands beside its job: put the file itself there.{lost}");
+        }
+
+        if (!Directory.Exists(path) && !SystemCalls.IsPlainFile(path))
+        {
+            throw new Halt(code, $"{shown} is no plain file but a pipe or a device. The log stands beside its job: move this away.{lost}");
+        }
+    }
+
+    private Halt TooMany(LoggedAnswer answer) => new(
+        ExitCode.Unwritable, $"{shown} holds {Limits.LogAnswers} answers, and takes no more. Write what counts into the job file and move the log away."
+            + $"\nNot kept:  {answer.Path}: {answer.Read}");
+
+    private Halt TooMuch(string lost) => new(
+        lost.Length > 0 ? ExitCode.Unwritable : ExitCode.Unreadable, $"{shown} is larger than 4 MB. Is it the log of this job?{lost}");
 
     private FileStream Open(FileMode mode, FileAccess access, FileShare share)
     {

@@ -28,13 +28,21 @@ internal sealed record NewName(string Job, string Path)
     /// <summary>What is there is kept, an old log too: its answers would be taken for answers of this job.</summary>
     public void MustBeFree(Terminal terminal)
     {
+        if (System.IO.Path.GetDirectoryName(Path) is { Length: > 0 } folder && !Directory.Exists(terminal.FullPath(folder)))
+        {
+            throw new Halt(ExitCode.Unwritable, $"There is no folder {folder}. Make it first, or leave it out:\n    wetcheck job new {System.IO.Path.GetFileName(Path)}");
+        }
+
         if (new[] { File, Sheet, LogFile.Beside(File) }.FirstOrDefault(path => System.IO.Path.Exists(terminal.FullPath(path))) is { } there)
         {
-            throw new Halt(ExitCode.Unwritable, $"{there} is there already, and is kept as it is."
-                + (there == File ? $"\n    wetcheck walk {Path}        holds it against the book." : "")
-                + $"\n    wetcheck job new {Path}-2   starts another.");
+            throw new Halt(ExitCode.Unwritable, WholeFile.IsThere(there)
+                + (there == File ? $"\n    wetcheck walk {Word(Path)}        holds it against the book." : "")
+                + $"\n    wetcheck job new {Word(Path + "-2")}   starts another.");
         }
     }
+
+    /// <summary>As a shell takes it for one word: a folder may have a blank in its name.</summary>
+    private static string Word(string path) => path.Contains(' ', StringComparison.Ordinal) ? $"\"{path}\"" : path;
 
     /// <summary>"Larkspur, guest bath" as <c>Larkspur-guest-bath</c>.</summary>
     private static string OneWord(string name) => string.Join('-', string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '.' or '_' or '-' ? c : ' '))

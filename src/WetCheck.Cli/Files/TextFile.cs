@@ -5,9 +5,6 @@ namespace WetCheck.Cli.Files;
 /// <summary>Reads a file as text, or says where and why it can't be read.</summary>
 internal static class TextFile
 {
-    /// <summary>Far above any job file or rule file; keeps a wrong file from filling the memory.</summary>
-    private const long MostBytes = 4_000_000;
-
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <param name="path">Where it is.</param>
@@ -33,11 +30,15 @@ internal static class TextFile
 
     private static byte[] Bytes(string path, string shown)
     {
+        if (!SystemCalls.IsPlainFile(path) && !Directory.Exists(path))
+        {
+            throw new Halt(ExitCode.Unreadable, $"{shown} is no plain file but a pipe or a device. Save what it gives in a file, and name that.");
+        }
+
         try
         {
-            return new FileInfo(path).Length <= MostBytes
-                ? File.ReadAllBytes(path)
-                : throw new Halt(ExitCode.Unreadable, $"{shown} is larger than 4 MB. Is it the file you meant?");
+            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0);
+            return BoundedRead.Bytes(file) ?? throw new Halt(ExitCode.Unreadable, $"{shown} is larger than 4 MB. Is it the file you meant?");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

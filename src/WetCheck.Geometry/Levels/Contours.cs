@@ -1,3 +1,5 @@
+using WetCheck.Model;
+
 namespace WetCheck.Geometry;
 
 /// <summary>A line of one height.</summary>
@@ -8,7 +10,7 @@ public sealed record Contour(double Height, IReadOnlyList<PlanPoint> Line);
 public static class Contours
 {
     /// <param name="zero">A height that has a line.</param>
-    /// <param name="step">From one line to the next, over zero.</param>
+    /// <param name="step">From one line to the next, over zero; doubled until there are no more than <see cref="Limits.Contours"/> of them.</param>
     public static IReadOnlyList<Contour> Of(LevelSurface surface, double zero, double step)
     {
         if (surface.Triangles.Count == 0)
@@ -17,6 +19,11 @@ public static class Contours
         }
 
         var (least, most) = (surface.Points.Min(point => point.Height), surface.Points.Max(point => point.Height));
+        while (most - least > Limits.Contours * step)
+        {
+            step *= 2;
+        }
+
         var lines = new List<Contour>();
         for (var at = (int)Math.Ceiling((least - zero) / step); zero + (at * step) <= most; at++)
         {

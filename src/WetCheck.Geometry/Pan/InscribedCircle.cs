@@ -1,11 +1,14 @@
 namespace WetCheck.Geometry;
 
 /// <summary>The largest circle that fits a floor: a place farthest from all walls. Inches.</summary>
-/// <param name="Radius">Too short by a thousandth at most.</param>
+/// <param name="Radius">Too short by a thousandth at most; in a floor longer than 100 inches, by a hundred-thousandth of its length.</param>
 public sealed record InscribedCircle(PlanPoint Middle, double Radius)
 {
     /// <summary>Coarse on purpose: in a rectangle the farthest places are a whole line, cut into squares of this size before the search ends.</summary>
     private const double Near = 1e-3;
+
+    /// <summary>Of the longer side, so that a long floor takes no longer.</summary>
+    private const double NearOfLength = 1e-5;
 
     /// <summary>Squares are quartered, the one that may hold the farthest place first, until none may hold a farther one.</summary>
     public static InscribedCircle Of(Outline outline)
@@ -14,9 +17,10 @@ public sealed record InscribedCircle(PlanPoint Middle, double Radius)
         var (front, back) = (outline.Corners.Min(at => at.Y), outline.Corners.Max(at => at.Y));
         var middle = new PlanPoint((left + right) / 2, (front + back) / 2);
         var best = new InscribedCircle(middle, Inside(outline, middle));
+        var near = Math.Max(Near, NearOfLength * Math.Max(right - left, back - front));
         var open = new PriorityQueue<(PlanPoint Middle, double Half), double>();
         Add(middle, Math.Max(right - left, back - front) / 2);
-        while (open.TryDequeue(out var square, out var most) && -most > best.Radius + Near)
+        while (open.TryDequeue(out var square, out var most) && -most > best.Radius + near)
         {
             var half = square.Half / 2;
             foreach (var (x, y) in new[] { (-half, -half), (half, -half), (-half, half), (half, half) })

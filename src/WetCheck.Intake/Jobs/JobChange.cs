@@ -130,9 +130,10 @@ public static class JobChange
                 Notes = job.Notes,
             },
         };
+        var above = job.Parts.Where(below => below.Said == Tri.Yes).Select(below => below.Part.Above).ToHashSet();
         foreach (var part in job.Parts.Where(part => !part.Part.IsOther))
         {
-            Recall(part, job, draft);
+            Recall(part, above.Contains(part.Part), draft);
         }
 
         foreach (var list in job.Lists.Where(list => list.Whole == Tri.Yes))
@@ -148,10 +149,10 @@ public static class JobChange
         return draft;
     }
 
-    private static void Recall(JobPart part, Job job, Draft draft)
+    /// <param name="holds">Parts that are there stand on it, which says that it is there too.</param>
+    private static void Recall(JobPart part, bool holds, Draft draft)
     {
-        var isBelow = part.Said == Tri.Yes && job.Parts.Any(below => below.Part.Above == part.Part && below.Said == Tri.Yes);
-        if (part.Said == Tri.Unknown || (part.Readings.Count == 0 && isBelow))
+        if (part.Said == Tri.Unknown || (part.Said == Tri.Yes && part.Readings.Count == 0 && holds))
         {
             return;
         }

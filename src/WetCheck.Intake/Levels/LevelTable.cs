@@ -30,6 +30,11 @@ internal sealed class LevelTable(SourceText source, Unit? lone, ProblemList prob
                     return null;
                 }
             }
+            else if (points.Count >= Limits.Levels)
+            {
+                problems.Add(source.Place(line, 1), Messages.TooManyLevels());
+                return null;
+            }
             else if (Point(line, cells, columns) is var (left, entry, up, typed))
             {
                 points.Add((left, entry, up));
@@ -56,7 +61,7 @@ internal sealed class LevelTable(SourceText source, Unit? lone, ProblemList prob
                 return null;
             }
 
-            var height = LevelSets.Height(cells[column].Typed, lone);
+            var height = read.Count < 2 ? LevelSets.Place(cells[column].Typed, lone) : LevelSets.Height(cells[column].Typed, lone);
             if (!height.IsRead)
             {
                 problems.Add(source.Place(line, 1 + cells[column].Start + height.Fault.Offset), Messages.Quantity(height.Fault));

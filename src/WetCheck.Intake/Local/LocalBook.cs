@@ -14,7 +14,11 @@ public static class LocalBook
         problems.Open(new SourceText(jobFile, jobText));
         foreach (var (file, at) in JobReader.Read(jobFile, jobText, book.Vocabulary).Job?.Local ?? [])
         {
-            if (textOf(file) is { } text)
+            if (!IsBeside(file))
+            {
+                problems.Add(at, Messages.LocalElsewhere(file));
+            }
+            else if (textOf(file) is { } text)
             {
                 book = With(book, file, text, problems);
             }
@@ -26,6 +30,13 @@ public static class LocalBook
 
         return (problems.Any ? null : book, problems.InOrder());
     }
+
+    /// <summary>
+    /// In the folder of the job, or in one within it, on every system: no path from the top, none that goes up, no drive, no other machine.
+    /// A job that came from elsewhere must not open what lies about here.
+    /// </summary>
+    private static bool IsBeside(string file) =>
+        file is not (['/' or '\\', ..] or [_, ':', ..]) && !file.Split('/', '\\').Any(part => part.Trim() == "..");
 
     private static RuleBook With(RuleBook book, string file, string text, ProblemList problems)
     {

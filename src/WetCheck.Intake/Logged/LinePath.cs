@@ -42,6 +42,10 @@ public sealed record LinePath(string Path, string Before = "", bool IsList = fal
         };
     }
 
+    /// <summary>The list that a section's <c>seen</c> speaks of, where it has such a line.</summary>
+    public static PartKind? ListIn(Vocabulary vocabulary, string section) =>
+        new JobLayout(vocabulary).Find(section)?.Lines.OfType<Line.Seen>().FirstOrDefault()?.Kind;
+
     public string Answer(string typed) => Before.Length == 0 ? typed : $"{Before} {typed}";
 
     private static LinePath OfMember(Vocabulary vocabulary, FactId fact, Part part)

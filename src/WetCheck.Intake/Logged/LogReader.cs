@@ -26,6 +26,12 @@ public static class LogReader
                 continue;
             }
 
+            if (answers.Count == Limits.LogAnswers)
+            {
+                problems.Add(source.Place(number, 1), Messages.LogTooLong());
+                break;
+            }
+
             if (Answer(line, source.Place(number, 1)) is not { } answer)
             {
                 problems.Add(source.Place(number, 1), number == source.Lines.Count ? Messages.LogTorn() : Messages.LogLine());
@@ -68,9 +74,9 @@ public static class LogReader
                 ? new LoggedAnswer(at with { Column = ColumnOf(line) }, time, path, read, Text(answer, "by"), Text(answer, "tool"), Text(answer, "replaces"), line)
                 : null;
         }
-        catch (Exception torn) when (torn is JsonException or InvalidOperationException)
+        catch (Exception torn) when (torn is JsonException or InvalidOperationException or ArgumentException)
         {
-            // The second: half of a sign that takes two, written as an escape.
+            // The last two: half of a sign that takes two, written as an escape or as it is.
             return null;
         }
     }

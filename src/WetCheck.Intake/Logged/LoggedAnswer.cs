@@ -37,11 +37,15 @@ public sealed record LoggedAnswer(
             json.WriteEndObject();
         }
 
-        return string.Concat(Encoding.UTF8.GetString(bytes.ToArray()).Select(Escaped));
+        var line = Encoding.UTF8.GetString(bytes.ToArray());
+        return string.Concat(line.Select((c, at) => Escaped(c, IsOfUnseenPair(line, at))));
     }
 
+    private static bool IsOfUnseenPair(string line, int at) => char.IsSurrogate(line[at])
+        && ((at + 1 < line.Length && VisibleText.IsUnseenPair(line[at], line[at + 1])) || (at > 0 && VisibleText.IsUnseenPair(line[at - 1], line[at])));
+
     /// <summary>What can't be seen is kept by its number. So is the sign for bytes that are no text, which in a line as it stands tells that it was torn.</summary>
-    private static string Escaped(char c) => VisibleText.IsUnseen(c) || c == VisibleText.Mark ? $"\\u{(int)c:x4}" : c.ToString();
+    private static string Escaped(char c, bool isOfUnseenPair) => isOfUnseenPair || VisibleText.IsUnseen(c) || c == VisibleText.Mark ? $"\\u{(int)c:x4}" : c.ToString();
 
     private static void Given(Utf8JsonWriter json, string key, string? text)
     {

@@ -54,6 +54,9 @@ internal static partial class Messages
     public static Message TooManyMembers(int most) =>
         Message.Blanks("too-many-members", $"More than {most} on one line; the rest is not read. Write the worst ones, and  seen: some");
 
+    public static Message TooManyLayers(int most) =>
+        Message.Blanks("too-many-layers", $"More than {most} layers on one line; the rest is not read. Write layers that are alike as one.");
+
     public static Message PlanOfNone(string typed) =>
         Message.Blanks("plan-of-none", $"A plan of \"{typed}\" says nothing of what is there. Leave the line blank, or write  none  once it is seen.");
 

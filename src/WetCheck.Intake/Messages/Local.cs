@@ -8,6 +8,9 @@ internal static partial class Messages
     public static Message LocalMissing(string file) =>
         Message.Blanks("local-missing", $"There is no file \"{Short(file)}\" where this job file stands. Write its path from there, or leave the line blank.");
 
+    public static Message LocalElsewhere(string file) =>
+        Message.Blanks("local-elsewhere", $"\"{Short(file)}\" is not in the folder of this job file. Put it there, and write its name alone.");
+
     public static Message LocalEmpty() =>
         Message.Blanks("local-empty", "Nothing is written here. Write  local: the town  and below it  changes:  with a list.");
 

@@ -1,3 +1,5 @@
+using WetCheck.Model;
+
 namespace WetCheck.Intake;
 
 /// <summary>Sentences about the log beside a job file.</summary>
@@ -5,6 +7,9 @@ internal static partial class Messages
 {
     public static Message LogTorn() =>
         Message.Blanks("log-torn", "The log ends in the middle of an answer, so this one does not count. Give it once more with  wetcheck look");
+
+    public static Message LogTooLong() =>
+        Message.Blanks("log-too-long", $"The log holds more than {Limits.LogAnswers} answers; from here on none counts. Write what counts into the job file, and move the log away.");
 
     public static Message LogLine() =>
         Message.Blanks("log-line", "This line of the log is no answer, so it does not count. Give it once more with  wetcheck look");

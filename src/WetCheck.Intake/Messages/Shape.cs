@@ -18,8 +18,8 @@ internal static partial class Messages
 
     public static Message TooDeep() => Message.Stops("too-deep", "Brackets stand in brackets too many times here. Take them out: one line for each answer.");
 
-    public static Message OddCharacter(char c) =>
-        Message.Stops("odd-character", $"A character that can't be seen stands here (U+{((int)c).ToString("X4", CultureInfo.InvariantCulture)}). Delete it and type the line again.");
+    public static Message OddCharacter(int c) =>
+        Message.Stops("odd-character", $"A character that can't be seen stands here (U+{c.ToString("X4", CultureInfo.InvariantCulture)}). Delete it and type the line again.");
 
     public static Message BrokenShape() => Message.Stops("broken-shape", "This line does not fit the lines above it. Write one line as  name: answer");
 

@@ -98,6 +98,9 @@ internal static class Faults
 
     public static Fault OneOfTwo(TapeText tape, string wanted) => new("one-of-two", tape.Now.Start, $"Two lengths are asked here. Write {wanted}.");
 
+    public static Fault SideTooLong(string typed, int at) =>
+        new("side-too-long", at, $"{Cut(typed)} is more than {Limits.SideInches / 12} feet. Is a point or a dash lost? Write it like 60 x 36, or 42-1/2.");
+
     public static Fault SizeOfNothing(Token at) => new("size-of-nothing", at.Start, "A size is above 0 both ways. Write it like 60 x 36.");
 
     public static Fault NoCorner(string typed, int at) =>
@@ -108,6 +111,9 @@ internal static class Faults
     public static Fault WallsCross(string one, string other, int at) =>
         new("outline-crosses", at, $"The wall {one} meets the wall {other}. Write the corners in the order in which one walks round.");
 
+    public static Fault TooManyCorners(int at) =>
+        new("outline-corners", at, $"More than {Limits.Corners} corners. Leave out the small ones, or write the floor as a rectangle: 60 x 36.");
+
     public static Fault CutTooLarge(int at) => new("outline-cut", at, "What is left out is not smaller than the floor. Write it like 60 x 60 less 24 x 24 at left-back.");
 
     public static Fault WhichCorner(string typed, int at) =>
@@ -117,6 +123,9 @@ internal static class Faults
 
     public static Fault NoLevel(string typed, int at) =>
         new("levels-point", at, $"\"{Cut(typed)}\" is no point with its height. Write each as from left, from entry, then how high: {LevelSets.Example}. Fractions with a dash: 42-1/2.");
+
+    public static Fault LevelTooFar(string typed, int at) =>
+        new("level-too-far", at, $"\"{Cut(typed)}\" is more than {Limits.LevelInches / 12} feet from the level line. Is a point or a dash lost? Write it like 29-1/2.");
 
     public static Fault NotOneNumber() => new("one-number", 0, "One exact number is asked here. Leave out over, under, strong and shy.");
 

@@ -63,7 +63,16 @@ internal static class LevelSets
     }
 
     /// <summary>A length that may lie below the line: <c>-1/4</c>.</summary>
-    public static Taken<Level> Height(string typed, Unit? lone)
+    public static Taken<Level> Height(string typed, Unit? lone) => Signed(typed, lone) is { IsRead: true, Value.Inches: var inches } && inches.Abs > Limits.LevelInches
+        ? Faults.LevelTooFar(typed, 0)
+        : Signed(typed, lone);
+
+    /// <summary>How far from a wall: <c>42-1/2</c>.</summary>
+    public static Taken<Level> Place(string typed, Unit? lone) => Signed(typed, lone) is { IsRead: true, Value.Inches: var inches } && inches.Abs > Limits.SideInches
+        ? Faults.SideTooLong(typed, 0)
+        : Signed(typed, lone);
+
+    private static Taken<Level> Signed(string typed, Unit? lone)
     {
         var sign = typed.Length > 0 && typed[0] is '-' or '−' or '+' ? 1 : 0;
         var read = Notation.ReadLength(typed[sign..], lone);

@@ -34,6 +34,11 @@ internal static class Outlines
                 return Faults.NoCorner(typed, start);
             }
 
+            if (corners.Count > Limits.Corners)
+            {
+                return Faults.TooManyCorners(start);
+            }
+
             var point = Notation.ReadPoint(typed, lone);
             if (!point.IsRead)
             {

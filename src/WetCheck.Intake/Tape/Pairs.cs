@@ -85,8 +85,19 @@ internal static class Pairs
             return null;
         }
 
-        return Falls.Units(tape, one, other) is var (a, b) && Lengths.Exact(tape, one, a) is { } first && Lengths.Exact(tape, other, b) is { } second
-            ? (first, second, a) : null;
+        if (Falls.Units(tape, one, other) is not var (a, b) || Lengths.Exact(tape, one, a) is not { } first || Lengths.Exact(tape, other, b) is not { } second)
+        {
+            return null;
+        }
+
+        if (first.Abs > Limits.SideInches || second.Abs > Limits.SideInches)
+        {
+            var far = first.Abs > Limits.SideInches ? one.First : other.First;
+            tape.Fail(Faults.SideTooLong(far.Text, far.Start));
+            return null;
+        }
+
+        return (first, second, a);
     }
 
     private static Between BetweenWhat(TapeText tape)

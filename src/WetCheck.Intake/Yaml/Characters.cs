@@ -25,7 +25,16 @@ internal static partial class Characters
 
             if (char.IsHighSurrogate(c) && i + 1 < source.Text.Length && char.IsLowSurrogate(source.Text[i + 1]))
             {
-                text.Append(c).Append(source.Text[++i]);
+                var low = source.Text[++i];
+                if (VisibleText.IsUnseenPair(c, low))
+                {
+                    problems.Add(source.Place(line, i - lineStart), Messages.OddCharacter(char.ConvertToUtf32(c, low)));
+                    text.Append('\uFFFD').Append('\uFFFD');
+                }
+                else
+                {
+                    text.Append(c).Append(low);
+                }
             }
             else if (IsOdd(c))
             {
@@ -51,7 +60,7 @@ internal static partial class Characters
     private static bool IsSpace(char c) => c is '\u00A0' or '\u202F' or '\u205F' or '\u3000' or (>= '\u2000' and <= '\u200A');
 
     /// <summary>A line of nothing but space is a blank line, Tabs or not.</summary>
-    [GeneratedRegex(@"^[ \t]*\t[ \t]*(?=\r?$)", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^(?=[ ]*\t)(?>[ \t]+)(?=\r?$)", RegexOptions.Multiline)]
     private static partial Regex TabsAlone();
 
     [GeneratedRegex(@"(?<=([:,\[{]|^\s*-)[ \t]*)\?(?=[ \t]*([,}\]\r\n]|$|[ \t]#))", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]

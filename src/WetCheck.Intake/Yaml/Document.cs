@@ -1,3 +1,5 @@
+using WetCheck.Model;
+
 namespace WetCheck.Intake;
 
 /// <summary>A file as located nodes. Where its shape is broken all the broken lines are named, and what can still be read is.</summary>
@@ -13,7 +15,7 @@ internal static class Document
     public static Node? Read(SourceText source, ProblemList problems)
     {
         problems.Open(source);
-        if (source.Text.Length > YamlReader.LongestFile)
+        if (source.Text.Length > Limits.FileCharacters)
         {
             problems.Add(source.Place(1, 1), Messages.TooLong());
             return null;

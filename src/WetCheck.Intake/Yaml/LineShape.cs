@@ -90,7 +90,7 @@ internal sealed partial class LineShape
         return (hash < 0 ? value : value[..hash]).TrimEnd();
     }
 
-    [GeneratedRegex(@"^(?<key>(""[^""]*""|'[^']*'|[^\s'""#{\[][^:]*?))\s*:(\s+(?<value>.*)|(?<value>))$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?<key>(""[^""]*""\s*|'[^']*'\s*|[^\s'""#{\[][^:]*)):(\s+(?<value>.*)|(?<value>))$", RegexOptions.ExplicitCapture)]
     private static partial Regex KeyLine();
 
     [GeneratedRegex(@"^(?<key>\p{L}[^:]*?):(?<value>[^\s:].*)$", RegexOptions.ExplicitCapture)]

@@ -10,10 +10,6 @@ namespace WetCheck.Intake;
 /// </summary>
 internal sealed class YamlReader
 {
-    public const int LongestFile = 1_000_000;
-    public const int MostNodes = 100_000;
-    public const int Deepest = 40;
-
     private readonly SourceText _source;
     private readonly ProblemList _problems;
     private readonly Parser _parser;
@@ -137,12 +133,12 @@ internal sealed class YamlReader
 
     private void Guard(ParsingEvent start, At at, int depth)
     {
-        if (++_nodes > MostNodes)
+        if (++_nodes > Limits.FileNodes)
         {
             throw new ShapeFault(at, Messages.TooMuch());
         }
 
-        if (depth > Deepest)
+        if (depth > Limits.FileDepth)
         {
             throw new ShapeFault(at, Messages.TooDeep());
         }

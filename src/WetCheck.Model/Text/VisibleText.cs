@@ -23,7 +23,9 @@ public static class VisibleText
         {
             if (i < text.Length - 1 && char.IsSurrogatePair(text[i], text[i + 1]))
             {
-                seen.Append(text[i]).Append(text[++i]);
+                var isUnseen = IsUnseenPair(text[i], text[i + 1]);
+                seen.Append(isUnseen ? Mark : text[i]).Append(isUnseen ? Mark : text[i + 1]);
+                i++;
             }
             else
             {
@@ -39,11 +41,15 @@ public static class VisibleText
 
     /// <summary>
     /// Controls but for Tab and the ends of a line; line and paragraph separators; marks and overrides of direction (Unicode TR 9);
-    /// spaces and joiners of no width; tags.
+    /// spaces and joiners of no width; letters and signs that are blank by design: fillers, the empty Braille cell.
     /// </summary>
     public static bool IsUnseen(char c) =>
         (char.IsControl(c) && c is not ('\t' or '\n' or '\r'))
-        || c is '\u00AD' or '\u061C' or '\u180E' or (>= '\u200B' and <= '\u200F') or (>= '\u2028' and <= '\u202E') or (>= '\u2060' and <= '\u206F') or '\uFEFF' or (>= '\uFFF9' and <= '\uFFFB') or '\uFFFE' or '\uFFFF';
+        || c is '\u00AD' or '\u034F' or '\u115F' or '\u1160' or '\u17B4' or '\u17B5' or '\u2800' or '\u3164' or '\uFFA0' or '\u061C' or '\u180E' or (>= '\u200B' and <= '\u200F') or (>= '\u2028' and <= '\u202E') or (>= '\u2060' and <= '\u206F') or '\uFEFF' or (>= '\uFFF9' and <= '\uFFFB') or '\uFFFE' or '\uFFFF';
+
+    /// <summary>Tags, U+E0000 to U+E0FFF: letters that no screen shows.</summary>
+    public static bool IsUnseenPair(char high, char low) =>
+        char.IsSurrogatePair(high, low) && char.ConvertToUtf32(high, low) is >= 0xE0000 and <= 0xE0FFF;
 
     private static bool HasUnseen(string text)
     {

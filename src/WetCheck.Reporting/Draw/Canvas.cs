@@ -11,7 +11,7 @@ internal sealed class Canvas
     private const double Air = 0.7;
     private readonly StringBuilder _lines = new();
     private readonly StringBuilder _texts = new();
-    private readonly List<(Mm From, Mm To)> _strokes = [];
+    private readonly StrokeGrid _strokes = new();
     private readonly List<Box> _boxes = [];
     private readonly List<Box> _kept = [];
     private readonly List<Wanted> _wanted = [];
@@ -166,7 +166,7 @@ internal sealed class Canvas
     private bool IsFree(Box box)
     {
         var wider = box.Wider(Air);
-        return !_boxes.Exists(wider.Meets) && !_kept.Exists(box.Meets) && !_strokes.Exists(stroke => wider.Meets(stroke.From, stroke.To));
+        return !_boxes.Exists(wider.Meets) && !_kept.Exists(box.Meets) && !_strokes.Meet(wider);
     }
 
     private void Place(string text, Box box, bool isUpright, bool isBold, double size)
@@ -178,7 +178,7 @@ internal sealed class Canvas
 
     private void Stroke(Mm from, Mm to)
     {
-        _strokes.Add((from, to));
+        _strokes.Add(from, to);
         Grow(new Box(Math.Min(from.X, to.X), Math.Min(from.Y, to.Y), Math.Max(from.X, to.X), Math.Max(from.Y, to.Y)));
     }
 

@@ -34,7 +34,7 @@ public static class ContourDrawing
             plan.Canvas.Label(says.Pan.Length(one.Height), plan.At(one.Line[one.Line.Count / 3]));
         }
 
-        foreach (var pond in floor.Levels.Ponds)
+        foreach (var pond in floor.Levels.Ponds.Take(Limits.NamedPonds))
         {
             plan.Canvas.Circle(plan.At(pond.At), 1.6, Pen.Seen);
             plan.Canvas.Label(says.Phrases.Say("draw.pond", ("depth", says.Pan.Length(pond.Depth))), plan.At(pond.At), isBold: true);

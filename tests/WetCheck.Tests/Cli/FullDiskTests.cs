@@ -1,6 +1,3 @@
-using System.Diagnostics;
-using WetCheck.Cli;
-
 namespace WetCheck.Tests.Cli;
 
 /// <summary>A disk that takes no more: what was kept stays whole, and what was not is given back.</summary>
@@ -35,21 +32,34 @@ public sealed class FullDiskTests
         ran.Messages.Should().Contain("Not kept:  drain.weeps: open");
     }
 
-    /// <summary>No file may grow past 1024 bytes; writing on fails as it does on a full disk.</summary>
-    private static (int Code, string Results, string Messages) Limited(Desk desk, string words)
+    [Fact]
+    public void A_good_page_outlives_the_disk_that_takes_no_new_one()
     {
-        var program = new ProcessStartInfo("bash", ["-c", $"trap '' XFSZ; ulimit -f 1; exec dotnet {typeof(Terminal).Assembly.Location} {words}"])
-        {
-            WorkingDirectory = desk.Folder,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        program.Environment["DOTNET_EnableWriteXorExecute"] = "0";
-        program.Environment["DOTNET_EnableDiagnostics"] = "0";
-        using var run = Process.Start(program)!;
-        var messages = run.StandardError.ReadToEndAsync();
-        var results = run.StandardOutput.ReadToEnd();
-        run.WaitForExit();
-        return (run.ExitCode, results, messages.Result);
+        using var desk = new Desk();
+        desk.Run("punch", "juniper", "-o", "p.md").Code.Should().Be(1);
+        var whole = File.ReadAllText(desk.PathOf("p.md"));
+        var ran = Limited(desk, "punch juniper -o p.md");
+        ran.Code.Should().Be(5);
+        ran.Messages.Should().Contain("p.md can't be written. The disk is full.");
+        File.ReadAllText(desk.PathOf("p.md")).Should().Be(whole);
+        Names(desk).Should().BeEquivalentTo(["juniper.job.yaml", "p.md"], "nothing half written is left about");
     }
+
+    [Theory]
+    [InlineData("job new elm", "elm.job.yaml")]
+    [InlineData("job sample", "juniper.job.yaml")]
+    public void A_job_that_finds_no_room_leaves_none_behind(string words, string file)
+    {
+        using var desk = new Desk();
+        File.Delete(desk.PathOf("juniper.job.yaml"));
+        var ran = Limited(desk, words);
+        ran.Code.Should().Be(5);
+        ran.Messages.Should().Contain($"{file} can't be written. The disk is full.").And.NotContain("is there already");
+        Names(desk).Should().BeEmpty();
+    }
+
+    private static string[] Names(Desk desk) => [.. Directory.GetFileSystemEntries(desk.Folder).Select(path => Path.GetFileName(path)!)];
+
+    /// <summary>No file may grow past 1024 bytes; writing on fails as it does on a full disk.</summary>
+    private static Ran Limited(Desk desk, string words) => Shell.Run(desk, $"trap '' XFSZ; ulimit -f 1; wetcheck {words}");
 }

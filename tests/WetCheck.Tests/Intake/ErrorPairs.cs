@@ -62,16 +62,18 @@ public sealed partial class ErrorPairs
             "answer" => JobLog.Apply(BookText.Job("units: inches\nnails:\n  left: 3 above\n"), BookText.Vocabulary, LogReader.Read("juniper.log.jsonl", text).Answers).Problems,
             "levels" => LevelFile.Apply(BookText.Job("units: inches\nfloor:\n  levels: 0,0 3/4  30,18 0\n"), BookText.Vocabulary, Path.GetFileName(file), text).Problems,
             "repeat" => JobReader.Read("long.job.yaml", Repeated(text), BookText.Vocabulary).Problems,
+            "manyanswers" => LogReader.Read("juniper.log.jsonl", Repeated(text)).Problems,
+            "manylevels" => LevelFile.Apply(BookText.Job("units: inches"), BookText.Vocabulary, "juniper.levels.csv", "from left,from entry,up\n" + Repeated(text)).Problems,
             "files" => BookText.With(Parted(text)).Problems,
             var sort => BookText.With([(PathOf(sort), text)]).Problems,
         };
     }
 
-    /// <summary>How often, and what: too long to be kept as it is.</summary>
+    /// <summary>How often, and what: too long to be kept as it is. In it <c>{n}</c> is how many stand before.</summary>
     private static string Repeated(string text)
     {
         var count = text.IndexOf('\n', StringComparison.Ordinal);
-        return string.Concat(Enumerable.Repeat(text[(count + 1)..], int.Parse(text[..count], CultureInfo.InvariantCulture)));
+        return string.Concat(Enumerable.Range(0, int.Parse(text[..count], CultureInfo.InvariantCulture)).Select(n => text[(count + 1)..].Replace("{n}", $"{n}", StringComparison.Ordinal)));
     }
 
     /// <summary>Several files in one, each below <c>=== its/path.yaml</c>.</summary>

@@ -5,9 +5,6 @@ namespace WetCheck.Intake;
 /// <summary>Reads the members of a list: items between commas, each a part of its own.</summary>
 internal sealed class ListLines(Vocabulary vocabulary, Draft draft, PartLines parts, ProblemList problems)
 {
-    /// <summary>Nobody counts more on one line.</summary>
-    private const int MostMembers = 2_000;
-
     /// <param name="place">Null: each item names its own, or the list has no places.</param>
     public void Members(PartKind kind, Place? place, Answer answer, At at)
     {
@@ -24,7 +21,8 @@ internal sealed class ListLines(Vocabulary vocabulary, Draft draft, PartLines pa
         }
 
         var items = whole.Items();
-        foreach (var piece in items.Take(MostMembers))
+        var most = kind.Many == Many.Ordered ? Limits.Layers : Limits.Members;
+        foreach (var piece in items.Take(most))
         {
             var item = Item.Of(piece, place is null ? kind.Places : [], vocabulary);
             if (!Member(kind, place ?? item.Place, item, at))
@@ -33,9 +31,9 @@ internal sealed class ListLines(Vocabulary vocabulary, Draft draft, PartLines pa
             }
         }
 
-        if (items.Count > MostMembers)
+        if (items.Count > most)
         {
-            problems.Add(items[MostMembers].At, Messages.TooManyMembers(MostMembers));
+            problems.Add(items[most].At, kind.Many == Many.Ordered ? Messages.TooManyLayers(most) : Messages.TooManyMembers(most));
             draft.Torn.Add(kind.Name);
         }
     }
