@@ -40,7 +40,7 @@ public static class PanJson
                 Levels = LevelsJson.Shape(floor.Levels, says),
                 Tile = TileJson.Shape(floor.Tile, says),
                 Liner = LinerJson.Shape(floor.Liner, says),
-                Closing = says.Phrases["close.record"],
+                Closing = says.Phrases[Phrase.Close.Record],
             },
             JsonShapes.Default.PanShape);
     }

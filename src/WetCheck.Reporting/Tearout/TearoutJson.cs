@@ -27,7 +27,7 @@ public static class TearoutJson
                 Sets = [.. report.Sets.Select(set => (IReadOnlyList<string>)[.. set.Select(cause => cause.Cause.Number)])],
                 Leftover = Signs(report.Leftover, says),
                 Tests = [.. report.Tests.Select(test => Test(test, says))],
-                Closing = Sentence.Joined(says.Phrases["tearout.closing"], says.Phrases["close.record"]),
+                Closing = Sentence.Joined(says.Phrases[Phrase.Tearout.Closing], says.Phrases[Phrase.Close.Record]),
             },
             JsonShapes.Default.TearoutShape);
     }
