@@ -24,13 +24,11 @@ public sealed partial class WordsTests
         TheBook.Book.Vocabulary.Methods.SelectMany(method => method.Stops).Select(stop => "next." + stop.Name).Distinct()
             .Where(key => !s_english.ContainsKey(key)).Should().BeEmpty();
 
+    /// <summary>In the lists the compiler holds it: <see cref="PhraseConstants"/>.</summary>
     [Fact]
-    public void Every_key_that_the_lists_name_is_there()
-    {
-        var named = Repository.In("src/WetCheck.Reporting/", ".cs").SelectMany(file => Key().Matches(Repository.Read(file))).Select(match => match.Groups[1].Value).Distinct().ToList();
-        named.Should().HaveCountGreaterThan(50);
-        named.Where(key => !s_english.ContainsKey(key)).Should().BeEmpty();
-    }
+    public void Every_key_that_is_named_as_a_text_is_there() =>
+        Repository.In("src/", ".cs").SelectMany(file => Key().Matches(Repository.Read(file))).Select(match => match.Groups[1].Value)
+            .Where(key => !s_english.ContainsKey(key)).Should().BeEmpty();
 
     [Fact]
     public void No_language_has_a_key_that_english_lacks_or_other_slots()
