@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using WetCheck.Cli;
-using WetCheck.Tests.Proof;
 
 namespace WetCheck.Tests.Cli;
 
