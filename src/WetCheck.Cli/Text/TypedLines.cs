@@ -1,5 +1,4 @@
 using System.Text;
-using WetCheck.Model;
 
 namespace WetCheck.Cli.Text;
 
@@ -9,7 +8,7 @@ internal sealed class TypedLines(TextReader inner) : TextReader
     /// <summary>The line before ended in a carriage return; a line feed behind it belongs to it.</summary>
     private bool _isReturn;
 
-    /// <returns>At most one character more than <see cref="Limits.TypedCharacters"/>; null at the end, and where nothing can be read.</returns>
+    /// <returns>At most one character more than <see cref="TooLong.Characters"/>; null at the end, and where nothing can be read.</returns>
     public override string? ReadLine()
     {
         try
@@ -30,7 +29,7 @@ internal sealed class TypedLines(TextReader inner) : TextReader
         var isEnd = next == -1;
         for (; next is not (-1 or '\n' or '\r'); next = inner.Read())
         {
-            if (line.Length <= Limits.TypedCharacters)
+            if (line.Length <= TooLong.Characters)
             {
                 line.Append((char)next);
             }

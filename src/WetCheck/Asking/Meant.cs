@@ -1,7 +1,7 @@
 using WetCheck.Intake;
 using WetCheck.Model;
 
-namespace WetCheck.Cli.Asking;
+namespace WetCheck.Asking;
 
 /// <summary>What was typed at a question, as answers to lines of the job file.</summary>
 internal static class Meant

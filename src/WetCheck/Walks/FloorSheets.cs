@@ -1,10 +1,10 @@
 using WetCheck.Geometry;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Walks;
 
 /// <summary>From a job to the sheets of its floor: falls, held against the limits of the book, and what follows from them.</summary>
-public static class FloorSheets
+internal static class FloorSheets
 {
     public static FloorReport Of(Job job, RuleBook book)
     {

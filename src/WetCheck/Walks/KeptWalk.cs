@@ -2,10 +2,10 @@ using WetCheck.Engine;
 using WetCheck.Geometry;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Walks;
 
 /// <summary>A walk that is kept open: a changed reading revises only what it touches. Not for several threads.</summary>
-public sealed class KeptWalk
+internal sealed class KeptWalk
 {
     private readonly ReadyBook _book;
     private readonly Session _session;

@@ -1,10 +1,10 @@
 using WetCheck.Model;
 using WetCheck.Pressed;
 
-namespace WetCheck;
+namespace WetCheck.Walks;
 
 /// <summary>The rule book that the program was built with. Read and made ready once: it can't change while the program runs.</summary>
-public static class BuiltInBook
+internal static class BuiltInBook
 {
     private static readonly Lazy<ReadyBook> s_ready = new(() => new ReadyBook(PressedBook.Read(Embedded("book"))));
     private static readonly Lazy<IReadOnlyList<RuleCase>> s_cases = new(() => PressedBook.ReadCases(Embedded("cases")));

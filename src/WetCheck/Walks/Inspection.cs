@@ -3,10 +3,10 @@ using WetCheck.Geometry;
 using WetCheck.Intake;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Walks;
 
 /// <summary>The whole way from a job file to the walk that every list is made from.</summary>
-public static class Inspection
+internal static class Inspection
 {
     /// <param name="file">Name of the job file, for places in messages.</param>
     /// <returns>No walk where the shape of the file is broken; the problems then say how to mend it.</returns>

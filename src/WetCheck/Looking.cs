@@ -1,16 +1,18 @@
 using System.Globalization;
-using WetCheck.Cli.Files;
-using WetCheck.Cli.Help;
-using WetCheck.Cli.Text;
+using WetCheck.Asking;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
 
-namespace WetCheck.Cli.Asking;
+namespace WetCheck;
 
-/// <summary>Asks, keeps, and says what changed.</summary>
-internal sealed class Asker(Standing standing, Phrases phrases, string? by, Terminal terminal)
+/// <summary>Asks what is owed of a room, keeps each answer in its log, and says what changed.</summary>
+/// <param name="log">The one that the room was read with.</param>
+/// <param name="by">Who looks; null: not said.</param>
+public sealed class Looking(Room room, IAnswerLog log, ITalk talk, string? by, string language)
 {
+    private readonly Phrases _phrases = new(room.Book.Rules, language);
+
     /// <summary>The answer that <c>again</c> mends.</summary>
     private Question? _last;
 
@@ -18,20 +20,18 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
 
     private bool _isClockTold;
 
-    public static Asker Of(JobFile file, RuleBook book, string? by, string language, Terminal terminal) =>
-        new(new Standing(file, book, terminal), new Phrases(book, language), by, terminal);
-
-    public Walk Walk => standing.Walk;
+    internal Walk Walk => room.Walk;
 
     /// <summary>All that is owed, until the answers end. What is skipped is not asked again.</summary>
-    public ExitCode All()
+    /// <exception cref="RefusedException">An answer can't be kept.</exception>
+    public void All()
     {
         var asked = new HashSet<(string, string, bool)>();
         while (Next(asked) is { } question)
         {
             if (asked.Count == 0)
             {
-                Say(Column.Wrap(phrases["kept.help"]));
+                Say(Column.Wrap(_phrases["kept.help"]));
             }
 
             asked.Add(question.Key);
@@ -39,29 +39,44 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
             switch (Ask(question))
             {
                 case Reply.Ended:
-                    return End(left: _last is null);
+                    End(left: _last is null);
+                    return;
                 case Reply.More:
                     asked.Remove(question.Key);
                     break;
             }
         }
 
-        return End(left: _last is null);
+        End(left: _last is null);
     }
 
-    public ExitCode Number(string asked, string? answer)
+    /// <summary>What is asked for by a number of the list, <c>214-D</c>, or by a line of the job file.</summary>
+    /// <param name="answer">Null or blank: it is asked.</param>
+    /// <returns>False: the answer can't be read, which was told.</returns>
+    /// <exception cref="RefusedException">Nothing is asked by that name, or the answer can't be kept.</exception>
+    public bool Number(string asked, string? answer)
     {
         Hear();
-        var questions = Named.Find(Walk, asked, phrases);
+        var questions = Named.Find(Walk, asked, _phrases);
         if (string.IsNullOrWhiteSpace(answer))
         {
             _ = questions.All(question => Ask(question) != Reply.Ended);
-            return End(left: false);
+            End(left: false);
+            return true;
         }
 
-        return questions.Count > 1 ? throw Named.Several(asked, questions, LookQuestion.Command(Walk))
-            : Keep(questions[0], Typing(questions[0], answer)) ? End(left: false)
-            : ExitCode.TypedWrong;
+        if (questions.Count > 1)
+        {
+            throw Named.Several(asked, questions, LookQuestion.Command(Walk));
+        }
+
+        if (!Keep(questions[0], Typing(questions[0], answer)))
+        {
+            return false;
+        }
+
+        End(left: false);
+        return true;
     }
 
     private enum Reply { Ended, Skipped, Kept, More }
@@ -79,21 +94,21 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
     {
         while (true)
         {
-            Say(LookQuestion.Of(Walk, question.Look, phrases, question.Line.Path));
+            Say(LookQuestion.Of(Walk, question.Look, _phrases, question.Line.Path));
             if (question.Line.IsList && question.Replaces is not null)
             {
-                Say(Column.Wrap(phrases.Say("kept.whole-line", ("line", question.Line.Path)), new string(' ', Column.Indent)));
+                Say(Column.Wrap(_phrases.Say("kept.whole-line", ("line", question.Line.Path)), new string(' ', Column.Indent)));
             }
 
-            if (terminal.In.ReadLine() is not { } line)
+            if (talk.Hear() is not { } line)
             {
                 return Reply.Ended;
             }
 
             if (TooLong.Is(line))
             {
-                terminal.Err.WriteLine(TooLong.Say(line));
-                if (terminal.IsHand)
+                talk.Warn(TooLong.Say(line));
+                if (talk.IsHand)
                 {
                     continue;
                 }
@@ -117,7 +132,7 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
             {
                 return Meant.IsMore(question, typed) ? Reply.More : Reply.Kept;
             }
-            else if (!terminal.IsHand)
+            else if (!talk.IsHand)
             {
                 // The next line of another program is for the next question.
                 return Reply.Skipped;
@@ -130,7 +145,7 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
     {
         if (_last is not { } last)
         {
-            Say([phrases["kept.nothing-to-mend"]]);
+            Say([_phrases["kept.nothing-to-mend"]]);
             return Reply.Skipped;
         }
 
@@ -159,13 +174,16 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
 
     private bool KeepOne(Question question, string read)
     {
-        var now = Stamp.Of(terminal.Clock.GetLocalNow());
-        var answer = new LoggedAnswer(new At("answer", 1, 1), now, question.Line.Path, read, by, null, question.Replaces);
+        var answer = question.Answered(read, talk.Now, by);
         var isWritten = false;
         try
         {
-            var (isRead, told) = standing.Try(answer);
-            ProblemText.Write(told, terminal.Err);
+            var (isRead, told) = room.Try(answer);
+            foreach (var problem in told)
+            {
+                talk.Warn(Told.About(problem).ToString());
+            }
+
             if (!isRead)
             {
                 return false;
@@ -173,77 +191,75 @@ internal sealed class Asker(Standing standing, Phrases phrases, string? by, Term
 
             ClockBack(answer);
             var before = Walk;
-            var (written, news) = standing.Write(answer);
+            var (written, news) = KeptAnswer.Write(answer, room, log);
             isWritten = true;
             _last = question with { Replaces = written.Time };
             Kept(before, written, news);
             return true;
         }
-        catch (Exception fault) when (fault is not Halt || isWritten)
+        catch (Exception fault) when (fault is not RefusedException || isWritten)
         {
             // Whatever is wrong with the program, the answer is not lost without a word.
-            terminal.Err.WriteLine(phrases.Say(isWritten ? "kept.still" : "kept.not", ("answer", $"{answer.Path}: {answer.Read}")));
+            talk.Warn(_phrases.Say(isWritten ? "kept.still" : "kept.not", ("answer", $"{answer.Path}: {answer.Read}")));
             throw;
         }
     }
 
     private void Kept(Walk before, LoggedAnswer written, string? news)
     {
-        Changed(Sentence.Joined(Told(standing.Count(written, news)), phrases["kept.kept"]), before);
+        Changed(Sentence.Joined(News(KeptAnswer.Count(written, news, room)), _phrases["kept.kept"]), before);
     }
 
     private void Hear()
     {
         var before = Walk;
-        if (Told(standing.Hear()) is { Length: > 0 } news)
+        if (News(log.News() is { } text ? room.Take(text, own: null) : null) is { Length: > 0 } news)
         {
             Changed(news, before);
         }
     }
 
-    private void Changed(string opening, Walk before) => Say(KeptText.Of(opening, before, Walk, Question.Owed(Walk).Count(), phrases));
+    private void Changed(string opening, Walk before) => Say(KeptText.Of(opening, before, Walk, Question.Owed(Walk).Count(), _phrases));
 
-    private string Told(LogNews? news) => news is null ? "" : Sentence.Joined(Told("kept.others", news.Come), Told("kept.gone", news.Gone));
+    private string News(LogNews? news) => news is null ? "" : Sentence.Joined(News("kept.others", news.Come), News("kept.gone", news.Gone));
 
-    private string Told(string key, IReadOnlyList<LoggedAnswer> answers) => answers.Count == 0 ? "" : phrases.Say(
+    private string News(string key, IReadOnlyList<LoggedAnswer> answers) => answers.Count == 0 ? "" : _phrases.Say(
         key, ("count", answers.Count.ToString(CultureInfo.InvariantCulture)), ("answers", Answers(answers)));
 
     private void ClockBack(LoggedAnswer answer)
     {
-        if (!_isClockTold && standing.IsClockBack(answer))
+        if (!_isClockTold && LogClock.Jumped(room.Last, answer))
         {
             _isClockTold = true;
-            Say(Column.Wrap(phrases.Say("kept.clock", ("time", answer.Time))));
+            Say(Column.Wrap(_phrases.Say("kept.clock", ("time", answer.Time))));
         }
     }
 
     private static string Answers(IReadOnlyList<LoggedAnswer> answers) => string.Join("; ", answers.Select(answer => $"{answer.Path}: {answer.Read}"));
 
     /// <summary>Words of another language that stand for those of a job file.</summary>
-    private string Typing(Question question, string typed) => question.Look.Reading?.Choices.Any(choice => Names.Same(phrases.Of(choice.Say), typed.Trim())) == true
+    private string Typing(Question question, string typed) => question.Look.Reading?.Choices.Any(choice => Names.Same(_phrases.Of(choice.Say), typed.Trim())) == true
         ? typed.Trim()
-        : TypedWords.InEnglish(typed.Trim(), phrases);
+        : TypedWords.InEnglish(typed.Trim(), _phrases);
 
     private void Say(IEnumerable<string> lines)
     {
         foreach (var line in lines)
         {
-            terminal.Out.WriteLine(line);
+            talk.Say(line);
         }
     }
 
-    private ExitCode End(bool left)
+    private void End(bool left)
     {
         if (left)
         {
-            Say([phrases.Count("kept.left", Question.Owed(Walk).Count())]);
+            Say([_phrases.Count("kept.left", Question.Owed(Walk).Count())]);
         }
 
         if (Walk.Verdict == Verdict.NothingOwed)
         {
-            Say([phrases["verdict.nothing-owed"]]);
+            Say([_phrases["verdict.nothing-owed"]]);
         }
-
-        return standing.Code;
     }
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace WetCheck.Cli.Files;
+namespace WetCheck.Asking;
 
 /// <summary>The time of an answer as the log has it: RFC 3339, to the millisecond, with its offset.</summary>
 internal static class Stamp

@@ -1,11 +1,17 @@
 using System.Globalization;
 using WetCheck.Model;
 
-namespace WetCheck.Cli.Help;
+namespace WetCheck;
 
 /// <summary>What is said of a word or a line that is longer than anything typed by hand. It is shown by its beginning only.</summary>
-internal static class TooLong
+public static class TooLong
 {
+    /// <summary>Of a line that is typed.</summary>
+    public const int Characters = Limits.TypedCharacters;
+
+    /// <summary>Of a file that is read.</summary>
+    public const int FileBytes = Limits.FileBytes;
+
     private const int Shown = 40;
 
     public static bool Is(string typed) => typed.Length > Limits.TypedCharacters;

@@ -2,10 +2,10 @@ using System.Collections.Concurrent;
 using WetCheck.Engine;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Walks;
 
 /// <summary>A rule book made ready to hold jobs against. Make it once; it may be used from several threads.</summary>
-public sealed class ReadyBook(RuleBook book)
+internal sealed class ReadyBook(RuleBook book)
 {
     private readonly Lazy<CompiledBook> _compiled = new(() => new CompiledBook(book));
     private readonly ConcurrentDictionary<string, ReadyBook> _alone = new(StringComparer.Ordinal);

@@ -1,7 +1,7 @@
 using WetCheck.Intake;
 using WetCheck.Reporting;
 
-namespace WetCheck.Cli.Asking;
+namespace WetCheck.Asking;
 
 /// <summary>Words of an answer in another language, for those that a job file has: <c>todos</c> is <c>all</c>.</summary>
 internal static class TypedWords

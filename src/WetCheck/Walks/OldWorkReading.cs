@@ -2,10 +2,10 @@ using WetCheck.Engine;
 using WetCheck.Geometry;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Walks;
 
 /// <summary>From a job to what its old work's look accounts for.</summary>
-public static class OldWorkReading
+internal static class OldWorkReading
 {
     public static TearoutReport Of(Job job, RuleBook book) => CauseReading.Of(book, Derive.From(job, book.Vocabulary));
 }

@@ -1,7 +1,7 @@
-namespace WetCheck.Cli.Help;
+namespace WetCheck;
 
 /// <summary>The word that was probably meant.</summary>
-internal static class Nearest
+public static class Nearest
 {
     /// <summary>Of words with at most a third of their letters changed, in any case, the closest; null: none is.</summary>
     public static string? Of(string typed, IEnumerable<string> words) => words

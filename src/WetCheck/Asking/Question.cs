@@ -1,7 +1,7 @@
 using WetCheck.Intake;
 using WetCheck.Model;
 
-namespace WetCheck.Cli.Asking;
+namespace WetCheck.Asking;
 
 /// <summary>One fact to ask for, with the line of the job file that it stands on.</summary>
 /// <param name="Replaces">The reading that the answer puts out of count; null: it counts beside those before.</param>
@@ -13,6 +13,10 @@ internal sealed record Question(Look Look, LinePath Line, string? Replaces = nul
     /// <summary>The same is asked of another part of the kind.</summary>
     public bool IsAlike(Question other) => Look.Fact.Reading == other.Look.Fact.Reading
         && Look.Parts is [var part] && other.Look.Parts is [var alike] && part.Kind == alike.Kind && part != alike;
+
+    /// <summary>An answer to it as the log keeps it.</summary>
+    public LoggedAnswer Answered(string read, DateTimeOffset at, string? by) =>
+        new(new At("answer", 1, 1), Stamp.Of(at), Line.Path, read, by, null, Replaces);
 
     /// <summary>What is owed, in order; of parts of one kind each by itself. Last what is to be read again.</summary>
     public static IEnumerable<Question> Owed(Walk walk) => OfLooks(walk)

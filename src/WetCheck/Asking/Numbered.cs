@@ -1,9 +1,9 @@
 using System.Text.RegularExpressions;
-using WetCheck.Cli.Help;
 using WetCheck.Model;
 using WetCheck.Reporting;
+using WetCheck.Walks;
 
-namespace WetCheck.Cli.Commands;
+namespace WetCheck.Asking;
 
 /// <summary>Finds what stands under a number on a list.</summary>
 internal static partial class Numbered
@@ -24,6 +24,11 @@ internal static partial class Numbered
     public static int? MemberOf(Entry entry, string asked) => IsAsked(entry, asked) ? null
         : CheckOf(entry, asked) is { } check ? check.Part.Index
         : int.Parse(Member().Match(asked).Value, System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>A cause of old work that accounts for what was found; null: none of that number does.</summary>
+    public static CauseSeen? Cause(Walk walk, string asked) => walk.Book.Causes.Any(cause => Is(cause.Number, asked))
+        ? OldWorkReading.Of(walk.Job, walk.Book).Causes.FirstOrDefault(found => Is(found.Cause.Number, asked))
+        : null;
 
     public static string NotFound(Walk walk, string asked)
     {
