@@ -8,7 +8,10 @@ internal static class Batch
     private static int s_seed;
     private static long s_since;
 
-    /// <summary>Tells each seed that failed, with why. An input that does not end ends the process: the next batch begins behind it.</summary>
+    /// <summary>
+    /// Tells each seed that failed, with why. An input that does not end ends the process: the next batch begins behind
+    /// it.
+    /// </summary>
     /// <returns>How many failed.</returns>
     public static int Run(int from, int count, TextWriter to)
     {

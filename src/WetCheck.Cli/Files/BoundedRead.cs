@@ -2,7 +2,9 @@ using WetCheck.Model;
 
 namespace WetCheck.Cli.Files;
 
-/// <summary>Reads a file to its end, or to where it is too large: what a file says of its own length need not be so.</summary>
+/// <summary>
+/// Reads a file to its end, or to where it is too large: what a file says of its own length need not be so.
+/// </summary>
 internal static class BoundedRead
 {
     /// <summary>Null: it is larger than <see cref="Limits.FileBytes"/>.</summary>

@@ -3,7 +3,9 @@ using WetCheck.Model;
 
 namespace WetCheck.Cli.Help;
 
-/// <summary>What is said of a word or a line that is longer than anything typed by hand. It is shown by its beginning only.</summary>
+/// <summary>
+/// What is said of a word or a line that is longer than anything typed by hand. It is shown by its beginning only.
+/// </summary>
 internal static class TooLong
 {
     private const int Shown = 40;

@@ -7,7 +7,10 @@ using WetCheck.Reporting;
 
 namespace WetCheck.Tests.Cli;
 
-/// <summary>Every line that the schema of a job file has can be answered by <c>look JOB LINE ANSWER</c>: it is kept, or told why not.</summary>
+/// <summary>
+/// Every line that the schema of a job file has can be answered by <c>look JOB LINE ANSWER</c>: it is kept, or told why
+/// not.
+/// </summary>
 public sealed class EveryLine
 {
     private static readonly string[] s_answers = ["all", "none", "3", "left 2 below, above", "yes", "60 x 36", "?", "plan 3, 4", "\u3164#: [", "-"];

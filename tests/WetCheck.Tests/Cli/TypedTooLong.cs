@@ -3,7 +3,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Tests.Cli;
 
-/// <summary>Words and lines longer than a hand types are told by their beginning; a folder that is not there is told before anything is asked.</summary>
+/// <summary>
+/// Words and lines longer than a hand types are told by their beginning; a folder that is not there is told before
+/// anything is asked.
+/// </summary>
 public sealed class TypedTooLong
 {
     private static readonly string Endless = new('x', 120_000);
