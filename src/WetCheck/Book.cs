@@ -3,7 +3,7 @@ using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Proving;
 using WetCheck.Reporting;
-using WetCheck.Walks;
+using WetCheck.Flow;
 
 namespace WetCheck;
 

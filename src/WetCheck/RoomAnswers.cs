@@ -2,7 +2,7 @@ using WetCheck.Asking;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
-using WetCheck.Walks;
+using WetCheck.Flow;
 
 namespace WetCheck;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using WetCheck.Asking;
 using WetCheck.Model;
 using WetCheck.Reporting;
-using WetCheck.Walks;
+using WetCheck.Flow;
 
 namespace WetCheck;
 
@@ -73,7 +73,7 @@ public sealed partial class Room
     /// <param name="json">For programs: all sheets in one.</param>
     public (string Text, RoomState State) Floor(string? sheet, bool json, string language, DateTimeOffset at)
     {
-        var (floor, asked, now) = (Walks.FloorSheets.Of(Walk.Job, Walk.Book), PanSheet.Named(sheet), Clock(at, language));
+        var (floor, asked, now) = (Flow.FloorSheets.Of(Walk.Job, Walk.Book), PanSheet.Named(sheet), Clock(at, language));
         return (json ? PanJson.Of(floor, Walk, language, now) : asked.Text(floor, Walk, language, now), asked.Code(floor));
     }
 
@@ -82,7 +82,7 @@ public sealed partial class Room
     public (string? Svg, string? Missing) Draw(string? drawing, string language)
     {
         var one = s_drawings.FirstOrDefault(drawn => drawn.Name == drawing, s_drawings[0]);
-        return one.Draw(Walks.FloorSheets.Of(Walk.Job, Walk.Book), Walk, language) is { } svg ? (svg, null)
+        return one.Draw(Flow.FloorSheets.Of(Walk.Job, Walk.Book), Walk, language) is { } svg ? (svg, null)
             : (null, new Phrases(Walk.Book, language)[one.Missing]);
     }
 

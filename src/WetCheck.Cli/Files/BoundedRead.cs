@@ -1,6 +1,8 @@
 namespace WetCheck.Cli.Files;
 
-/// <summary>Reads a file to its end, or to where it is too large: what a file says of its own length need not be so.</summary>
+/// <summary>
+/// Reads a file to its end, or to where it is too large: what a file says of its own length need not be so.
+/// </summary>
 internal static class BoundedRead
 {
     /// <summary>Null: it is larger than <see cref="TooLong.FileBytes"/>.</summary>

@@ -2,7 +2,9 @@ using System.Text;
 
 namespace WetCheck.Cli.Text;
 
-/// <summary>What is typed, line by line. Of a line that never ends no more is kept than shows that it is too long.</summary>
+/// <summary>
+/// What is typed, line by line. Of a line that never ends no more is kept than shows that it is too long.
+/// </summary>
 internal sealed class TypedLines(TextReader inner) : TextReader
 {
     /// <summary>The line before ended in a carriage return; a line feed behind it belongs to it.</summary>

@@ -1,5 +1,5 @@
 using WetCheck.Model;
-using WetCheck.Walks;
+using WetCheck.Flow;
 
 namespace WetCheck.Proving;
 

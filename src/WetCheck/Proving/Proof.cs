@@ -1,6 +1,6 @@
 using WetCheck.Engine;
 using WetCheck.Model;
-using WetCheck.Walks;
+using WetCheck.Flow;
 
 namespace WetCheck.Proving;
 

@@ -27,7 +27,7 @@ public sealed partial class FromFiveAnswers(ITestOutputHelper output)
         var five = Repository.Read("docs/examples/five-answers.job.yaml").Replace("liner under mortar", method, StringComparison.Ordinal).Replace("inches", units, StringComparison.Ordinal);
         var book = TheBook.Job(Repository.Read(sound), "sound.job.yaml");
         using var desk = new Desk(("five.job.yaml", five));
-        using var setter = new Setter(desk, "five", new AnswerBook(book, Computed));
+        var setter = new Setter(desk, "five", new AnswerBook(book, Computed));
         foreach (var (stop, i) in book.Method!.Stops.Select((stop, i) => (stop.Name, i)))
         {
             MoveOn(desk, stop, byLook: i % 2 == 1);

@@ -1,7 +1,7 @@
 using WetCheck.Model;
 using WetCheck.Reporting;
 
-namespace WetCheck.Walks;
+namespace WetCheck.Flow;
 
 /// <summary>One sheet of a floor: what it prints, and how it ends.</summary>
 /// <param name="Text">Of the floor, in a language, at a time.</param>

@@ -1,7 +1,7 @@
 using WetCheck.Geometry;
 using WetCheck.Model;
 
-namespace WetCheck.Walks;
+namespace WetCheck.Flow;
 
 /// <summary>From a job to the sheets of its floor: falls, held against the limits of the book, and what follows from them.</summary>
 internal static class FloorSheets

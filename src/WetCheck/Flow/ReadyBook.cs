@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using WetCheck.Engine;
 using WetCheck.Model;
 
-namespace WetCheck.Walks;
+namespace WetCheck.Flow;
 
 /// <summary>A rule book made ready to hold jobs against. Make it once; it may be used from several threads.</summary>
 internal sealed class ReadyBook(RuleBook book)

@@ -2,7 +2,7 @@ using WetCheck.Engine;
 using WetCheck.Geometry;
 using WetCheck.Model;
 
-namespace WetCheck.Walks;
+namespace WetCheck.Flow;
 
 /// <summary>From a job to what its old work's look accounts for.</summary>
 internal static class OldWorkReading

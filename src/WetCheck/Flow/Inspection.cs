@@ -3,7 +3,7 @@ using WetCheck.Geometry;
 using WetCheck.Intake;
 using WetCheck.Model;
 
-namespace WetCheck.Walks;
+namespace WetCheck.Flow;
 
 /// <summary>The whole way from a job file to the walk that every list is made from.</summary>
 internal static class Inspection

@@ -2,7 +2,7 @@ using WetCheck.Engine;
 using WetCheck.Geometry;
 using WetCheck.Model;
 
-namespace WetCheck.Walks;
+namespace WetCheck.Flow;
 
 /// <summary>A walk that is kept open: a changed reading revises only what it touches. Not for several threads.</summary>
 internal sealed class KeptWalk

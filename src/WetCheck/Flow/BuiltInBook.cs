@@ -1,7 +1,7 @@
 using WetCheck.Model;
 using WetCheck.Pressed;
 
-namespace WetCheck.Walks;
+namespace WetCheck.Flow;
 
 /// <summary>The rule book that the program was built with. Read and made ready once: it can't change while the program runs.</summary>
 internal static class BuiltInBook
