@@ -89,7 +89,7 @@ public sealed class Book
     /// <summary>Two books are told apart by what they are, not by when they were opened.</summary>
     internal Book With(RuleBook changed) => ReferenceEquals(changed, Rules) ? this : new Book(new ReadyBook(changed), _folder, _cases);
 
-    private static At In(string folder, At at) => at with { File = System.IO.Path.Combine(folder, at.File) };
+    internal static At In(string folder, At at) => at with { File = $"{folder.TrimEnd('/')}/{at.File}" };
 
     private string Family(string typed)
     {

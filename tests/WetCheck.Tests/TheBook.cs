@@ -24,6 +24,9 @@ internal static class TheBook
 
     public static ReadyBook Ready => Read.Value.Ready;
 
+    /// <summary>The same, as every program opens it.</summary>
+    public static Book Open { get; } = new(Ready, "rules", new(() => Cases));
+
     public static Job Job(string text, string file = "test.job.yaml")
     {
         var (job, problems) = JobReader.Read(file, text, Book.Vocabulary);

@@ -32,7 +32,7 @@ internal static class ProofText
 
         void Write(At at, IEnumerable<string> lines)
         {
-            text.AppendLine((at with { File = System.IO.Path.Combine(folder, at.File) }).ToString());
+            text.AppendLine(Book.In(folder, at).ToString());
             foreach (var line in lines)
             {
                 text.AppendLine($"    {line}");

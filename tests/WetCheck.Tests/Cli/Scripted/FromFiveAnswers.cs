@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using WetCheck.Asking;
 using WetCheck.Model;
 using WetCheck.Tests.Conventions;
 
@@ -36,7 +37,8 @@ public sealed partial class FromFiveAnswers(ITestOutputHelper output)
             setter.Fresh().ToFix.Select(entry => entry.Number).Should().BeEmpty(stop);
         }
 
-        setter.Fresh().Verdict.Should().Be(Verdict.NothingOwed);
+        var last = setter.Fresh();
+        last.Verdict.Should().Be(Verdict.NothingOwed, string.Join("; ", Question.Owed(last).Select(question => question.Line.Path)));
         desk.Run("walk", "five").Results.Should().Contain("NOTHING OWED");
     }
 

@@ -1,6 +1,7 @@
 using WetCheck.Asking;
 using WetCheck.Cli;
 using WetCheck.Cli.Commands;
+using WetCheck.Cli.Files;
 using WetCheck.Model;
 using WetCheck.Reporting;
 
@@ -83,7 +84,7 @@ internal sealed class Setter(Desk desk, string job, AnswerBook book, bool isStri
     {
         using var messages = new StringWriter();
         var terminal = new Terminal(messages, messages, desk.Folder, desk.Clock);
-        var opened = Opened.Find(job, "look", null, terminal);
+        var opened = Opened.Read(JobFile.Find(job, "look", terminal), TheBook.Open, terminal);
         messages.ToString().Should().BeEmpty();
         return opened;
     }
