@@ -1,0 +1,49 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using WetCheck.Model;
+
+namespace WetCheck.Benchmarks.Peers;
+
+/// <summary>The engine, a general rules library and checks written by hand, on the same drawn checks and parts, with equal findings.</summary>
+internal static class Contest
+{
+    private static readonly (int Checks, int Parts)[] s_sizes = [(50, 10), (50, 200), (50, 10_000), (200, 10), (200, 200), (1000, 10), (1000, 200)];
+
+    public static void Print()
+    {
+        Console.WriteLine("rules  parts   engine ms  library ms  by hand ms   library/engine  engine/by hand");
+        foreach (var (checks, parts) in s_sizes)
+        {
+            Print(new Drawn(checks, parts));
+        }
+
+        Console.WriteLine("making ready, once for a book:");
+        foreach (var checks in s_sizes.Select(size => size.Checks).Distinct())
+        {
+            var drawn = new Drawn(checks, 1);
+            var times = Rounds.Time(3, () => _ = new ByEngine(drawn), () => _ = new ByLibrary(drawn));
+            Line($"{checks,5}          {1e3 * times[0].Min(),8:F2}    {1e3 * times[1].Min(),8:F2}                {Rounds.Ratio(times[1], times[0]),8:F1}");
+        }
+    }
+
+    private static void Print(Drawn drawn)
+    {
+        var (engine, library, hand) = (new ByEngine(drawn), new ByLibrary(drawn), new ByHand(drawn));
+        MustAgree(engine, library, hand);
+        var times = Rounds.Time(7, () => engine.Run(), () => library.Run(), () => hand.Run());
+        Line($"{drawn.Checks.Count,5}  {drawn.Pieces.Count,5}   {1e3 * times[0].Min(),9:F3}   {1e3 * times[1].Min(),9:F3}   {1e3 * times[2].Min(),9:F3}        {Rounds.Ratio(times[1], times[0]),8:F1}        {Rounds.Ratio(times[0], times[2]),8:F1}");
+    }
+
+    /// <exception cref="InvalidOperationException">One says something else than another, or less.</exception>
+    private static void MustAgree(ByEngine engine, ByLibrary library, ByHand hand)
+    {
+        var said = hand.Run();
+        var met = said.Select(one => (one.Check, one.Piece, Met: one.Outcome == Outcome.Ok)).ToHashSet();
+        if (!said.ToHashSet().SetEquals(ByEngine.Read(engine.Run())) || !met.SetEquals(ByLibrary.Read(library.Run())) || met.Count != said.Count)
+        {
+            throw new InvalidOperationException("The three do not find the same.");
+        }
+    }
+
+    private static void Line(ref DefaultInterpolatedStringHandler text) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, ref text));
+}
