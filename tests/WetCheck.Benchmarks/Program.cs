@@ -9,6 +9,7 @@ using WetCheck.Benchmarks.Peers;
 // Times are of one machine: read the ratios.
 if (args is ["ratios"])
 {
+    Walks.Print();
     Contest.Print();
     return;
 }
