@@ -2,7 +2,10 @@ using System.Diagnostics;
 
 namespace WetCheck.Benchmarks;
 
-/// <summary>Times contenders in turn, round by round, by the processor time of this program, collector and all: what else the machine does falls on all alike.</summary>
+/// <summary>
+/// Times contenders in turn, round by round, by the processor time of this program, collector and all: what else the machine
+/// does falls on all alike.
+/// </summary>
 internal static class Rounds
 {
     private static readonly TimeSpan s_warm = TimeSpan.FromMilliseconds(400);

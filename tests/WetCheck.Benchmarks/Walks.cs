@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using WetCheck.Geometry;
 using WetCheck.Model;
 
@@ -38,7 +37,10 @@ internal static class Walks
         var times = Rounds.Time(9, Fresh, Change, List);
         var (parts, checks) = (PartsOf(job, book), kept.Findings.Count);
         var (fresh, changed, list) = (1e3 * times[0].Min(), 1e3 * times[1].Min(), 1e3 * times[2].Min());
-        Line($"{parts,5}  {checks,6}   {fresh,8:F3}  {changed,10:F3}  {list,8:F3}  {Rounds.Ratio(times[0], times[1]),13:F1}  {1e3 * fresh / parts,8:F1}   {Allocated(Fresh),8:F0}  {Allocated(Change),10:F0}");
+        var ratio = Rounds.Ratio(times[0], times[1]);
+        var (most, least) = (Allocated(Fresh), Allocated(Change));
+        var each = 1e3 * fresh / parts;
+        Line($"{parts,5}  {checks,6}   {fresh,8:F3}  {changed,10:F3}  {list,8:F3}  {ratio,13:F1}  {each,8:F1}  {most,9:F0}  {least,10:F0}");
     }
 
     private static int PartsOf(Job job, ReadyBook book) => Derive.From(job, book.Book.Vocabulary).Count;
@@ -51,5 +53,6 @@ internal static class Walks
         return (GC.GetAllocatedBytesForCurrentThread() - before) / 1e3;
     }
 
-    private static void Line(ref DefaultInterpolatedStringHandler text) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, ref text));
+    private static void Line(FormattableString text) =>
+        Console.WriteLine(text.ToString(CultureInfo.InvariantCulture));
 }

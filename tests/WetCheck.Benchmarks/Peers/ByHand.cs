@@ -48,8 +48,10 @@ internal sealed class ByHand(Drawn drawn)
         : new(stuff is "board" or "foam" ? Outcome.Ok : Outcome.Correction, null);
 
     private static Answer Both(Answer a, Answer b) =>
-        a.Outcome == Outcome.Correction ? a : b.Outcome == Outcome.Correction ? b : a.Outcome == Outcome.Open ? a : b.Outcome == Outcome.Open ? b : a;
+        a.Outcome == Outcome.Correction ? a : b.Outcome == Outcome.Correction ? b
+        : a.Outcome == Outcome.Open ? a : b.Outcome == Outcome.Open ? b : a;
 
     private static Answer Either(Answer a, Answer b) =>
-        a.Outcome == Outcome.Ok ? a : b.Outcome == Outcome.Ok ? b : a.Outcome == Outcome.Open ? a : b.Outcome == Outcome.Open ? b : a;
+        a.Outcome == Outcome.Ok ? a : b.Outcome == Outcome.Ok ? b
+        : a.Outcome == Outcome.Open ? a : b.Outcome == Outcome.Open ? b : a;
 }

@@ -25,7 +25,8 @@ internal sealed class ByLibrary
 
     /// <returns>Check, piece, whether it is met.</returns>
     public static IEnumerable<(int Check, int Piece, bool Met)> Read(List<List<RuleResultTree>> results) =>
-        results.SelectMany((of, piece) => of.Select(one => (int.Parse(one.Rule.RuleName, CultureInfo.InvariantCulture), piece + 1, one.IsSuccess)));
+        results.SelectMany((of, piece) => of.Select(one =>
+            (int.Parse(one.Rule.RuleName, CultureInfo.InvariantCulture), piece + 1, one.IsSuccess)));
 
     private List<RuleResultTree> Hold(RuleParameter piece) => _engine.ExecuteAllRulesAsync(Name, piece).AsTask().GetAwaiter().GetResult();
 
