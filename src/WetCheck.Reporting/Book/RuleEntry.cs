@@ -28,7 +28,7 @@ internal static class RuleEntry
         Line("Fix", words.Fix);
         Line("Owner asks", OwnerAsks(rule, phrases));
         Line("Sources", "");
-        foreach (var source in RuleSources.Of(rule, book).Select(source => RuleSources.Say(source, phrases)).Distinct().DefaultIfEmpty(phrases["doubt.practice"]))
+        foreach (var source in RuleSources.Of(rule, book).Select(source => RuleSources.Say(source, phrases)).Distinct().DefaultIfEmpty(phrases[Phrase.Doubt.Practice]))
         {
             entry.Append(CultureInfo.InvariantCulture, $"  - {source}\n");
         }
@@ -63,7 +63,7 @@ internal static class RuleEntry
     {
         var readings = rule.Readings.ToList();
         var tools = readings.Select(reading => reading.Tool).OfType<Tool>().Select(tool => phrases.Of(tool.Say)).Distinct().ToList();
-        return Sentence.Joined([.. tools.Count == 0 ? [] : new[] { Sentence.Closed($"By {phrases.List(tools, "say.or")}") }, .. readings.Select(reading => phrases.Of(reading.How)).Where(how => how.Length > 0).Distinct()]);
+        return Sentence.Joined([.. tools.Count == 0 ? [] : new[] { Sentence.Closed($"By {phrases.List(tools, Phrase.Say.Or)}") }, .. readings.Select(reading => phrases.Of(reading.How)).Where(how => how.Length > 0).Distinct()]);
     }
 
     private static string OwnerAsks(Rule rule, Phrases phrases)

@@ -38,6 +38,6 @@ public static class RuleList
     {
         var said = RuleSources.Of(rule, book).Select(entry => entry.Status).Distinct().Order()
             .Select(status => status == SourceStatus.Seen ? "seen" : Cited.Doubt(status, phrases)).ToList();
-        return said.Count == 0 ? phrases["doubt.practice"] : string.Join(", ", said);
+        return said.Count == 0 ? phrases[Phrase.Doubt.Practice] : string.Join(", ", said);
     }
 }

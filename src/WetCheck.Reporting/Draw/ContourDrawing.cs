@@ -37,23 +37,23 @@ public static class ContourDrawing
         foreach (var pond in floor.Levels.Ponds.Take(Limits.NamedPonds))
         {
             plan.Canvas.Circle(plan.At(pond.At), 1.6, Pen.Seen);
-            plan.Canvas.Label(says.Phrases.Say("draw.pond", ("depth", says.Pan.Length(pond.Depth))), plan.At(pond.At), isBold: true);
+            plan.Canvas.Label(says.Phrases.Say(Phrase.Draw.Pond, ("depth", says.Pan.Length(pond.Depth))), plan.At(pond.At), isBold: true);
         }
 
-        return plan.Canvas.Svg("contours", says.Phrases.Say("draw.contours-title", ("job", walk.Job.Name)), [.. Told(floor.Levels, says)], plan.Bar);
+        return plan.Canvas.Svg("contours", says.Phrases.Say(Phrase.Draw.ContoursTitle, ("job", walk.Job.Name)), [.. Told(floor.Levels, says)], plan.Bar);
     }
 
     private static IEnumerable<string> Told(LevelReport levels, DrawSays says)
     {
-        yield return says.Phrases["draw.contours-told"];
+        yield return says.Phrases[Phrase.Draw.ContoursTold];
         foreach (var height in levels.Contours.Select(contour => contour.Height).Distinct().Order())
         {
-            yield return says.Phrases.Say("draw.contour", ("height", says.Pan.Length(height)));
+            yield return says.Phrases.Say(Phrase.Draw.Contour, ("height", says.Pan.Length(height)));
         }
 
         foreach (var pond in levels.Ponds)
         {
-            yield return says.Phrases.Say("draw.pond-told", ("depth", says.Pan.Length(pond.Depth)), ("at", says.Pan.Place(pond.At)));
+            yield return says.Phrases.Say(Phrase.Draw.PondTold, ("depth", says.Pan.Length(pond.Depth)), ("at", says.Pan.Place(pond.At)));
         }
     }
 }

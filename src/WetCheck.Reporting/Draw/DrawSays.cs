@@ -5,7 +5,7 @@ internal sealed record DrawSays(PanSays Pan)
 {
     public Phrases Phrases => Pan.Phrases;
 
-    public string Entry => Phrases.Say("draw.entry", ("letter", Letters("entry")));
+    public string Entry => Phrases.Say(Phrase.Draw.Entry, ("letter", Letters("entry")));
 
     /// <summary>Feet and inches from one foot on, inches below; millimetres in a metric job.</summary>
     public string Size(double inches) => Pan.Metric ? Pan.Length(inches) : Show.FeetAndInches((decimal)Math.Round(inches, 9));
@@ -22,7 +22,7 @@ internal sealed record DrawSays(PanSays Pan)
     public string Wall(string name)
     {
         var letters = Letters(name);
-        return letters.Length > 0 ? Phrases.Say("draw.wall", ("wall", Sentence.Capital(Pan.Side(name))), ("letter", letters)) : Sentence.Capital(Pan.Side(name));
+        return letters.Length > 0 ? Phrases.Say(Phrase.Draw.Wall, ("wall", Sentence.Capital(Pan.Side(name))), ("letter", letters)) : Sentence.Capital(Pan.Side(name));
     }
 
     private string Letters(string name)

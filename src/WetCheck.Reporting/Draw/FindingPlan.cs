@@ -36,8 +36,8 @@ internal static class FindingPlan
             }
         }
 
-        var told = placed.Select(one => phrases.Say("draw.number", ("number", one.Number), ("place", Place(walk, one.Number, says))));
-        return plan.Canvas.Svg(name, phrases[isKnown ? "draw.numbers-title" : "draw.numbers-not-to-scale"], [phrases["draw.plan-told"], .. told], isKnown ? plan.Bar : plan.NotToScale, isAlone: false);
+        var told = placed.Select(one => phrases.Say(Phrase.Draw.Number, ("number", one.Number), ("place", Place(walk, one.Number, says))));
+        return plan.Canvas.Svg(name, phrases[isKnown ? Phrase.Draw.NumbersTitle : Phrase.Draw.NumbersNotToScale], [phrases[Phrase.Draw.PlanTold], .. told], isKnown ? plan.Bar : plan.NotToScale, isAlone: false);
     }
 
     /// <summary>Numbers of one wall stand side by side along it: upright at the left and the right, across elsewhere.</summary>

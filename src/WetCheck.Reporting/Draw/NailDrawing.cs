@@ -35,7 +35,7 @@ public static class NailDrawing
             down += profile.At(0, 0).Y - profile.At(0, top).Y + Apart;
         }
 
-        return canvas.Svg("nails", says.Phrases.Say("draw.nails-title", ("job", walk.Job.Name)), [says.Phrases["draw.nails-told"], .. NailsTold.Of(cut, says)], () => ScaleBar.Draw(canvas, says));
+        return canvas.Svg("nails", says.Phrases.Say(Phrase.Draw.NailsTitle, ("job", walk.Job.Name)), [says.Phrases[Phrase.Draw.NailsTold], .. NailsTold.Of(cut, says)], () => ScaleBar.Draw(canvas, says));
     }
 
     private static void Strip(Profile profile, SectionSide strip, FloorSection cut, double top, DrawSays says)
@@ -44,7 +44,7 @@ public static class NailDrawing
         profile.Line(0, 0, length, 0, Pen.Seen);
         profile.Line(0, 0, 0, top, Pen.Seen);
         profile.Line(length, 0, length, top, Pen.Seen);
-        foreach (var (level, key) in new[] { (cut.RoughCurb, "draw.level-rough"), (cut.FinishedCurb, "draw.level-finished") })
+        foreach (var (level, key) in new[] { (cut.RoughCurb, Phrase.Draw.LevelRough), (cut.FinishedCurb, Phrase.Draw.LevelFinished) })
         {
             if (level is { } height)
             {
@@ -56,7 +56,7 @@ public static class NailDrawing
         if (strip.Top is { } edge)
         {
             profile.Line(0, edge, length, edge, Pen.Cut);
-            Label("draw.liner-top", length, edge, new Mm(1, -0.2), says.Pan.Length(edge));
+            Label(Phrase.Draw.LinerTop, length, edge, new Mm(1, -0.2), says.Pan.Length(edge));
         }
 
         var nails = cut.Nails.Where(nail => nail.Place == strip.Name).ToList();

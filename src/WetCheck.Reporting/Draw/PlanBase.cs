@@ -92,7 +92,7 @@ internal sealed class PlanBase
     public void Bar() => ScaleBar.Draw(Canvas, Says);
 
     /// <summary>In place of the bar: the floor's size is not known.</summary>
-    public void NotToScale() => Canvas.TextFrom(Says.Phrases["draw.not-to-scale"], new Mm(Canvas.Extent.Left, Canvas.Extent.Bottom + 4));
+    public void NotToScale() => Canvas.TextFrom(Says.Phrases[Phrase.Draw.NotToScale], new Mm(Canvas.Extent.Left, Canvas.Extent.Bottom + 4));
 
     public static bool IsEntry(string side) => side == "entry" || side.StartsWith("entry-", StringComparison.Ordinal);
 }

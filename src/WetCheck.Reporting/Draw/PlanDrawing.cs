@@ -27,7 +27,7 @@ public static class PlanDrawing
 
         plan.Names();
         PlanSizes.Draw(plan, walk.Floor);
-        return plan.Canvas.Svg("plan", says.Phrases.Say("draw.plan-title", ("job", walk.Job.Name)), [.. PlanTold.Of(floor.Falls, drawn, says)], () => Below(plan, drawn));
+        return plan.Canvas.Svg("plan", says.Phrases.Say(Phrase.Draw.PlanTitle, ("job", walk.Job.Name)), [.. PlanTold.Of(floor.Falls, drawn, says)], () => Below(plan, drawn));
     }
 
     /// <summary>What the falls are told of, and whether that fits.</summary>

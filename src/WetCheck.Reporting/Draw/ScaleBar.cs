@@ -10,7 +10,7 @@ internal static class ScaleBar
         canvas.Line(new Mm(left, top), new Mm(left + length, top), Pen.Seen);
         canvas.Line(new Mm(left, top - 1.5), new Mm(left, top + 1.5), Pen.Seen);
         canvas.Line(new Mm(left + length, top - 1.5), new Mm(left + length, top + 1.5), Pen.Seen);
-        canvas.TextFrom(says.Phrases[says.Pan.Metric ? "draw.bar-metric" : "draw.bar"], new Mm(left, top + 4));
-        canvas.TextFrom(says.Phrases["draw.scaled"], new Mm(left, top + 8.5));
+        canvas.TextFrom(says.Phrases[says.Pan.Metric ? Phrase.Draw.BarMetric : Phrase.Draw.Bar], new Mm(left, top + 4));
+        canvas.TextFrom(says.Phrases[Phrase.Draw.Scaled], new Mm(left, top + 8.5));
     }
 }

@@ -26,8 +26,8 @@ public static class SectionDrawing
         drawn.Water();
         drawn.Nails();
         drawn.Sizes();
-        return canvas.Svg("section", says.Phrases.Say("draw.section-title", ("job", walk.Job.Name)),
-            [says.Phrases["draw.section-told"], .. floor.Heights.Lines.Select(line => says.Phrases.Say("heights.line", ("what", heights.Name(line.Key, [line.Place])), ("height", heights.Line(line)))), .. NailsTold.Of(cut, says)],
+        return canvas.Svg("section", says.Phrases.Say(Phrase.Draw.SectionTitle, ("job", walk.Job.Name)),
+            [says.Phrases[Phrase.Draw.SectionTold], .. floor.Heights.Lines.Select(line => says.Phrases.Say(Phrase.Heights.Line, ("what", heights.Name(line.Key, [line.Place])), ("height", heights.Line(line)))), .. NailsTold.Of(cut, says)],
             () => ScaleBar.Draw(canvas, says));
     }
 }

@@ -22,17 +22,17 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
     public void WallAndCurb()
     {
         profile.Block(-Board - Stud, Base, -Board, Top, Pen.Seen, Hatch.Wood);
-        Label("draw.studs", -Board - Stud, Top * 0.7, new Mm(-1, 0));
+        Label(Phrase.Draw.Studs, -Board - Stud, Top * 0.7, new Mm(-1, 0));
         if (cut is { Board: { } gap, Back: { } back } && Bed is { } bed)
         {
             profile.Block(-Board, back + bed + gap, 0, Top, Pen.Seen, Hatch.Board);
-            Label("draw.board", 0, Top - 0.8, new Mm(1, 0));
+            Label(Phrase.Draw.Board, 0, Top - 0.8, new Mm(1, 0));
         }
 
         if (cut.RoughCurb is { } rough)
         {
             profile.Block(depth, Base, Right, rough, Pen.Seen, Hatch.Wood);
-            Label(cut.CurbWidth is null ? "draw.curb-width" : "draw.curb", Right, (Base + rough) / 2, new Mm(1, 0));
+            Label(cut.CurbWidth is null ? Phrase.Draw.CurbWidth : Phrase.Draw.Curb, Right, (Base + rough) / 2, new Mm(1, 0));
         }
 
         if (cut is { RoughCurb: { } under, FinishedCurb: { } finished } && finished > under)
@@ -46,7 +46,7 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
         if (cut.Substrate is { } bare)
         {
             profile.Line(-Board, bare, depth, bare, Pen.Cut);
-            Label("draw.substrate", depth * 0.25, bare, new Mm(0, 1));
+            Label(Phrase.Draw.Substrate, depth * 0.25, bare, new Mm(0, 1));
         }
 
         var isTold = cut is { Back: not null, Entry: not null };
@@ -54,7 +54,7 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
         if (Bed is { } bed && isTold)
         {
             Layer(back, entry, 0, bed, Hatch.Mortar);
-            Label("draw.bed", depth * 0.2, back + bed, new Mm(0, -1), says.Pan.Length(bed));
+            Label(Phrase.Draw.Bed, depth * 0.2, back + bed, new Mm(0, -1), says.Pan.Length(bed));
             if (cut.Adds is { } adds)
             {
                 Layer(back + bed, entry + bed, bed, adds, Hatch.Tile);
@@ -66,18 +66,18 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
         profile.Line(Drain, 0, depth, entry, Pen.Cut, dash);
         profile.Line(Drain - 1, 0, Drain - 1, Base - 1.5, Pen.Seen);
         profile.Line(Drain + 1, 0, Drain + 1, Base - 1.5, Pen.Seen);
-        Label("draw.pipe", Drain + 1, Base - 1, new Mm(1, 0.3));
+        Label(Phrase.Draw.Pipe, Drain + 1, Base - 1, new Mm(1, 0.3));
         if (!cut.HasLiner)
         {
-            Label(isTold ? "draw.floor" : "draw.fall-not-told", depth * 0.3, back * 0.7, new Mm(0, -1));
+            Label(isTold ? Phrase.Draw.Floor : Phrase.Draw.FallNotTold, depth * 0.3, back * 0.7, new Mm(0, -1));
             return;
         }
 
-        Label(isTold ? "draw.liner" : "draw.fall-not-told", depth * 0.75, entry * 0.5, new Mm(0.2, 1));
+        Label(isTold ? Phrase.Draw.Liner : Phrase.Draw.FallNotTold, depth * 0.75, entry * 0.5, new Mm(0.2, 1));
         if (cut.Sides.FirstOrDefault(side => side.Name == "back") is { Top: { } up })
         {
             profile.Line(-Board, back, -Board, up, Pen.Cut);
-            Label("draw.liner-top", -Board, up, new Mm(-1, -0.4), says.Pan.Length(up));
+            Label(Phrase.Draw.LinerTop, -Board, up, new Mm(-1, -0.4), says.Pan.Length(up));
         }
 
         if (cut.RoughCurb is { } rough)
@@ -91,7 +91,7 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
     /// <summary>How high water stands before it spills.</summary>
     public void Water()
     {
-        foreach (var (level, key) in new[] { (cut.HasLiner ? cut.RoughCurb : null, "draw.water-test"), (cut.FinishedCurb, "draw.water-use") })
+        foreach (var (level, key) in new[] { (cut.HasLiner ? cut.RoughCurb : null, Phrase.Draw.WaterTest), (cut.FinishedCurb, Phrase.Draw.WaterUse) })
         {
             if (level is { } height)
             {
@@ -116,7 +116,7 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
             {
                 var into = nail.Place == "curb inside" ? 1 : -1;
                 profile.Line(x - (0.25 * into), nail.Height, x + (1.2 * into), nail.Height, Pen.Cut);
-                Label("draw.nail", nail.Place == "back" ? -Board - Stud : x - (0.25 * into), nail.Height, way, says.Pan.Length(nail.Height));
+                Label(Phrase.Draw.Nail, nail.Place == "back" ? -Board - Stud : x - (0.25 * into), nail.Height, way, says.Pan.Length(nail.Height));
             }
         }
     }

@@ -15,7 +15,7 @@ internal static class HelperItem
     public static HelperRow NotYours(Entry entry, Telling telling)
     {
         var own = RuleText.Helper(entry, telling);
-        var leave = telling.Phrases.Find("helper.leave." + entry.Rule.WorkOf) ?? telling.Phrases["helper.leave.other"];
+        var leave = telling.Phrases.Find("helper.leave." + entry.Rule.WorkOf) ?? telling.Phrases[Phrase.Helper.Leave.Other];
         return Row(Items.Of(entry, telling), telling, own.Length > 0 ? own : leave);
     }
 
@@ -32,23 +32,23 @@ internal static class HelperItem
     private static HelperRow Row(Item item, Telling telling, params IEnumerable<string> told) => new(
         item.Number,
         item.Mark,
-        item.Mark == Mark.Stop ? telling.Phrases["severity.stop"].ToUpperInvariant() : "",
+        item.Mark == Mark.Stop ? telling.Phrases[Phrase.Severity.Stop].ToUpperInvariant() : "",
         Title(item, telling.Phrases),
         [.. new[] { Measured(item, telling.Phrases), Sentence.Joined(told.SelectMany(ShortSentences.Of)) }.Where(line => line.Length > 0)]);
 
     /// <summary>Where and what; in two sentences where one would be long.</summary>
     private static string Title(Item item, Phrases phrases)
     {
-        var title = Sentence.Closed(phrases.Say(item.OnPaper ? "say.title-on-paper" : "say.title", ("place", item.Place), ("what", item.What)));
+        var title = Sentence.Closed(phrases.Say(item.OnPaper ? Phrase.Say.TitleOnPaper : Phrase.Say.Title, ("place", item.Place), ("what", item.What)));
         return ShortSentences.Whole(title) ? title : Sentence.Joined(
             Sentence.Closed(item.Place),
-            HelperRows.Short(Sentence.Closed(Sentence.Capital(item.OnPaper ? phrases.Say("helper.on-paper", ("what", item.What)) : item.What))));
+            HelperRows.Short(Sentence.Closed(Sentence.Capital(item.OnPaper ? phrases.Say(Phrase.Helper.OnPaper, ("what", item.What)) : item.What))));
     }
 
     /// <summary>Both on one line, on the same tape.</summary>
     private static string Measured(Item item, Phrases phrases) => Sentence.Joined(new[]
         {
-            item.Found.Length == 0 ? "" : phrases.Say(item.Planned ? "helper.planned" : "helper.found", ("found", item.Found)),
-            item.Should.Length == 0 ? "" : phrases.Say("helper.should", ("limit", item.Found.Length > 0 ? item.Brief : item.Should)),
+            item.Found.Length == 0 ? "" : phrases.Say(item.Planned ? Phrase.Helper.Planned : Phrase.Helper.Found, ("found", item.Found)),
+            item.Should.Length == 0 ? "" : phrases.Say(Phrase.Helper.Should, ("limit", item.Found.Length > 0 ? item.Brief : item.Should)),
         }.SelectMany(ShortSentences.Of));
 }

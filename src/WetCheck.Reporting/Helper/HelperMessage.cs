@@ -35,7 +35,7 @@ internal static class HelperMessage
     private static ScriptObject Section(IReadOnlyList<HelperSheet> sheets, int at, int shown, int left) => PageModel.Object(
         ("title", string.Join(" / ", sheets.Select(sheet => sheet.Sections[at].Title))),
         ("lines", Texts(Enumerable.Range(0, shown).SelectMany(row => sheets.SelectMany(sheet => Lines(sheet.Sections[at].Rows[row]))))),
-        ("more", Texts(sheets.Select(sheet => left > 0 ? Sentence.Closed(sheet.List.Phrases.Count("say.more", left)) : sheet.Sections[at].More).Where(more => more.Length > 0))));
+        ("more", Texts(sheets.Select(sheet => left > 0 ? Sentence.Closed(sheet.List.Phrases.Count(Phrase.Say.More, left)) : sheet.Sections[at].More).Where(more => more.Length > 0))));
 
     private static IEnumerable<string> Lines(HelperRow row) =>
         Packed(Sentence.Joined(row.Number, Sentence.Closed(row.Word), row.Title)).Concat(row.Lines.SelectMany(Packed)) is var lines && row.Title.Length > 0

@@ -9,7 +9,7 @@ internal static class HelperPage
     {
         var sheets = Sheets(walk, language, when);
         var filled = Sheet.Fill(walk.Book, "helper.html", new HelperModel(sheets, HtmlPage.Text, FindingPlan.Of(walk, sheets[0].List.Phrases, "plan") ?? "").Build());
-        return HtmlPage.Of(walk.Book, [.. sheets.Select(sheet => sheet.List)], [new FilledSheet(sheets[0].List.Phrases.Language, filled)], "helper.title");
+        return HtmlPage.Of(walk.Book, [.. sheets.Select(sheet => sheet.List)], [new FilledSheet(sheets[0].List.Phrases.Language, filled)], Phrase.Helper.Title);
     }
 
     public static string Markdown(Walk walk, string language, string when) =>

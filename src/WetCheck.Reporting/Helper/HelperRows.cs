@@ -15,7 +15,8 @@ internal static class HelperRows
     public static IReadOnlyList<HelperRow> Hold(Telling telling) => [.. Lines.Kept(telling).Select(kept => HelperRow.Of(
         kept.Entry.Number,
         Mark.None,
-        Short(telling.Phrases.Say("helper.hold", ("measure", Measure(kept.Hold, telling)), ("bound", Lines.Amount(kept.Hold, telling))))))];
+        Short(telling.Phrases.Say(Phrase.Helper.Hold, ("measure", Measure(kept.Hold, telling)),
+            ("bound", Lines.Amount(kept.Hold, telling))))))];
 
     public static IReadOnlyList<HelperRow> Looks(Listing list, Telling telling) =>
         [.. list.Looks.Take(Listing.LooksShown).Select(look => Look(look.Look, telling))];
@@ -23,7 +24,7 @@ internal static class HelperRows
     public static IReadOnlyList<HelperRow> Hidden(Telling telling) => [.. telling.Walk.Entries.Where(entry => entry.Result == Result.HiddenNow).Select(entry => HelperRow.Of(
         entry.Number,
         Mark.HiddenNow,
-        Short(telling.Phrases.Say("helper.hidden-now", ("part", Sentence.Capital(Naming.Part(entry.Worst.Part, telling.Phrases)))))))];
+        Short(telling.Phrases.Say(Phrase.Helper.HiddenNow, ("part", Sentence.Capital(Naming.Part(entry.Worst.Part, telling.Phrases)))))))];
 
     public static string Short(string text) => Sentence.Joined(ShortSentences.Of(text));
 
@@ -45,12 +46,12 @@ internal static class HelperRows
             Mark.ToCheck,
             "",
             ShortSentences.Whole(part) ? part : Sentence.Closed(Sentence.Capital(Naming.Part(look.Parts[0], phrases))),
-            [ask is { En.Length: > 0 } && Fits(ask) ? phrases.Of(ask) : ask is not null && look.Reading is { Choices.Count: > 0 } choice ? Which(choice, phrases) : phrases["helper.together"]]);
+            [ask is { En.Length: > 0 } && Fits(ask) ? phrases.Of(ask) : ask is not null && look.Reading is { Choices.Count: > 0 } choice ? Which(choice, phrases) : phrases[Phrase.Helper.Together]]);
     }
 
     /// <summary>A long question about a choice is asked by its answers.</summary>
     private static string Which(ReadingKind reading, Phrases phrases) =>
-        Short(phrases.Say("helper.which", ("choices", phrases.List([.. reading.Choices.Select(choice => phrases.Of(choice.Say))], "say.or"))));
+        Short(phrases.Say(Phrase.Helper.Which, ("choices", phrases.List([.. reading.Choices.Select(choice => phrases.Of(choice.Say))], Phrase.Say.Or))));
 
     /// <summary>In both languages, or in neither: a row is one row.</summary>
     private static bool Fits(Words ask) => ShortSentences.Whole(ask.En) && ShortSentences.Whole(ask.Es ?? ask.En);

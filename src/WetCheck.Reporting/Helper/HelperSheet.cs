@@ -16,7 +16,7 @@ internal sealed record HelperSheet(Listing List, string Stop, IReadOnlyList<stri
         return new HelperSheet(
             list,
             HelperTop.Stop(telling),
-            [.. HelperTop.Stops(order, telling), .. HelperTop.Tools(order, telling), list.Phrases["helper.stand"], .. list.Unread],
+            [.. HelperTop.Stops(order, telling), .. HelperTop.Tools(order, telling), list.Phrases[Phrase.Helper.Stand], .. list.Unread],
             [.. SectionsOf(order, list, telling).Where(section => section.Rows.Count > 0 || section.Key == "today")],
             [.. HelperTop.ShowMe(order, telling)],
             [Sentence.Closed(list.Counts), list.Closing, .. list.Heading.Codes.Count == 0 ? [] : new[] { Sentence.Closed(Sentence.Capital(string.Join("; ", list.Heading.Codes))) }, .. list.Heading.Warnings, Sentence.Closed(list.Heading.Book)]);
@@ -25,20 +25,20 @@ internal sealed record HelperSheet(Listing List, string Stop, IReadOnlyList<stri
     private static IEnumerable<HelperSection> SectionsOf(HandsOrder order, Listing list, Telling telling)
     {
         var phrases = list.Phrases;
-        yield return new("care", phrases["group.take-care"], HelperRows.Said(telling.Walk.Cautions, telling));
-        yield return new("today", Counted("helper.today", order.Today.Count, phrases), Own(order.Today));
+        yield return new("care", phrases[Phrase.Group.TakeCare], HelperRows.Said(telling.Walk.Cautions, telling));
+        yield return new("today", Counted(Phrase.Helper.Today, order.Today.Count, phrases), Own(order.Today));
         foreach (var (page, entries) in order.After.Chunk(HandsOrder.AtOnce).Index())
         {
-            yield return new("after", page == 0 ? Counted("helper.after", order.After.Count, phrases) : phrases["helper.after-more"], Own(entries));
+            yield return new("after", page == 0 ? Counted(Phrase.Helper.After, order.After.Count, phrases) : phrases[Phrase.Helper.AfterMore], Own(entries));
         }
 
-        yield return new("not-yours", phrases["helper.not-yours"], [.. order.NotYours.Select(entry => HelperItem.NotYours(entry, telling))]);
-        yield return new("read-again", phrases["group.read-again"], [.. telling.Walk.Entries.Where(entry => entry.Result == Result.ReadAgain).Select(entry => HelperItem.ReadAgain(entry, telling))]);
-        yield return new("hold", phrases["group.to-hold"], HelperRows.Hold(telling));
+        yield return new("not-yours", phrases[Phrase.Helper.NotYours], [.. order.NotYours.Select(entry => HelperItem.NotYours(entry, telling))]);
+        yield return new("read-again", phrases[Phrase.Group.ReadAgain], [.. telling.Walk.Entries.Where(entry => entry.Result == Result.ReadAgain).Select(entry => HelperItem.ReadAgain(entry, telling))]);
+        yield return new("hold", phrases[Phrase.Group.ToHold], HelperRows.Hold(telling));
         var left = list.Looks.Count - Listing.LooksShown;
-        yield return new("look", phrases["helper.look"], HelperRows.Looks(list, telling), left > 0 ? Sentence.Closed(phrases.Count("say.more", left)) : "");
-        yield return new("hidden", phrases["group.hidden"], HelperRows.Hidden(telling));
-        yield return new("notes", phrases["group.notes"], HelperRows.Said(telling.Walk.Notes, telling));
+        yield return new("look", phrases[Phrase.Helper.Look], HelperRows.Looks(list, telling), left > 0 ? Sentence.Closed(phrases.Count(Phrase.Say.More, left)) : "");
+        yield return new("hidden", phrases[Phrase.Group.Hidden], HelperRows.Hidden(telling));
+        yield return new("notes", phrases[Phrase.Group.Notes], HelperRows.Said(telling.Walk.Notes, telling));
 
         IReadOnlyList<HelperRow> Own(IEnumerable<Entry> entries) => [.. entries.Select(entry => HelperItem.Own(entry, telling))];
     }

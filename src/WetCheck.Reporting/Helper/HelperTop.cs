@@ -10,16 +10,16 @@ internal static class HelperTop
 
     public static string Stop(Telling telling) => telling.Walk.Verdict switch
     {
-        Verdict.NotReady => telling.Phrases.Say("helper.stop", ("next", VerdictLines.Next(telling))),
-        Verdict.Unfinished => telling.Phrases["helper.wait"],
-        _ => telling.Phrases["helper.clear"],
+        Verdict.NotReady => telling.Phrases.Say(Phrase.Helper.Stop, ("next", VerdictLines.Next(telling))),
+        Verdict.Unfinished => telling.Phrases[Phrase.Helper.Wait],
+        _ => telling.Phrases[Phrase.Helper.Clear],
     };
 
     /// <summary>Named here, for they stand where the hands come to them, which may be on the next page.</summary>
     public static IEnumerable<string> Stops(HandsOrder order, Telling telling)
     {
         var stops = order.Stops.Select(entry => entry.Number).ToList();
-        return stops.Count == 0 ? [] : [telling.Phrases.Say("helper.stops", ("numbers", string.Join(", ", stops)))];
+        return stops.Count == 0 ? [] : [telling.Phrases.Say(Phrase.Helper.Stops, ("numbers", string.Join(", ", stops)))];
     }
 
     /// <summary>What today's things and those to read again are measured with, and what their work takes.</summary>
@@ -29,7 +29,7 @@ internal static class HelperTop
         var tools = entries.SelectMany(entry => MeasuredWith(entry, telling))
             .Concat(entries.Select(entry => telling.Phrases.Find("helper.bring." + Naming.Digits(entry.Rule))).OfType<string>())
             .Distinct().ToList();
-        return tools.Count == 0 ? [] : [telling.Phrases.Say("helper.tools", ("tools", string.Join(", ", tools)))];
+        return tools.Count == 0 ? [] : [telling.Phrases.Say(Phrase.Helper.Tools, ("tools", string.Join(", ", tools)))];
     }
 
     /// <summary>"Before you start, show me with the tape 132-B and 214-D. Tell me why."</summary>
@@ -37,7 +37,7 @@ internal static class HelperTop
     {
         var measured = order.Today.Where(entry => MeasuredWith(entry, telling).Any()).ToList();
         var shown = (measured.Count > 0 ? measured : order.Today).Take(ShownBack).Select(entry => entry.Number).ToList();
-        return shown.Count == 0 ? [] : [telling.Phrases.Say(measured.Count > 0 ? "helper.show-tape" : "helper.show", ("numbers", telling.Phrases.List(shown)))];
+        return shown.Count == 0 ? [] : [telling.Phrases.Say(measured.Count > 0 ? Phrase.Helper.ShowTape : Phrase.Helper.Show, ("numbers", telling.Phrases.List(shown)))];
     }
 
     /// <summary>A height and a fall are taken from a level.</summary>
@@ -50,7 +50,7 @@ internal static class HelperTop
 
         if (kind.Is is Form.Height or Form.Fall)
         {
-            yield return telling.Phrases["helper.level"];
+            yield return telling.Phrases[Phrase.Helper.Level];
         }
 
         yield return telling.Phrases.Of(tool.Say);

@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Globalization;
 using WetCheck.Model;
 
 namespace WetCheck.Reporting;
@@ -6,84 +6,60 @@ namespace WetCheck.Reporting;
 /// <summary>One entry as JSON. Every key is always there; what has nothing to say is empty, what there is none of is null.</summary>
 internal static class JsonFinding
 {
-    public static void Write(Utf8JsonWriter json, Entry entry, Telling telling)
+    public static FindingShape Shape(Entry entry, Telling telling)
     {
         var item = Items.Of(entry, telling);
         var evidence = Evidence.Of(entry.Worst);
-        json.WriteStartObject();
-        json.WriteString("number", entry.Number);
-        json.WriteString("rule", entry.Rule.Id);
-        json.WriteString("result", Keys.Of(entry.Result));
-        json.WriteString("paper", Keys.Of(entry.Paper));
-        json.WriteString("severity", Keys.Of(entry.Severity));
-        json.WriteString("area", Area(entry.Worst.Part, telling.Phrases));
-        json.WriteString("part", entry.Worst.Part.Id);
-        json.WriteString("found", item.Found);
-        json.WriteString("limit", item.Should);
-        json.WriteString("short", item.Short);
-        json.WriteString("say", item.What);
-        json.WriteString("why", RuleText.For(entry, telling).Why);
-        json.WriteString("fix", item.Do);
-        json.WriteString("before", item.Before);
-        json.WriteString("work_of", entry.Rule.WorkOf);
-        json.WriteStartArray("also");
-        foreach (var number in item.Also)
+        return new()
         {
-            json.WriteStringValue(number);
-        }
-
-        json.WriteEndArray();
-        Sources(json, Says.Of(entry.Rule, evidence.Side, telling));
-        json.WriteString("at", At(evidence.Test, telling));
-        json.WriteString("basis", Basis(evidence.Test));
-        json.WriteStartArray("hold");
-        foreach (var hold in entry.Worst.Hold)
-        {
-            json.WriteStringValue(Lines.Bound(hold, telling));
-        }
-
-        json.WriteEndArray();
-        Members(json, entry, telling);
-        json.WriteEndObject();
+            Number = entry.Number,
+            Rule = entry.Rule.Id,
+            Result = Keys.Of(entry.Result),
+            Paper = Keys.Of(entry.Paper),
+            Severity = Keys.Of(entry.Severity),
+            Area = Area(entry.Worst.Part, telling.Phrases),
+            Part = entry.Worst.Part.Id,
+            Found = item.Found,
+            Limit = item.Should,
+            Short = item.Short,
+            Say = item.What,
+            Why = RuleText.For(entry, telling).Why,
+            Fix = item.Do,
+            Before = item.Before,
+            WorkOf = entry.Rule.WorkOf,
+            Also = [.. item.Also],
+            Sources = [.. Says.Of(entry.Rule, evidence.Side, telling).Select(Source)],
+            At = At(evidence.Test, telling),
+            Basis = Basis(evidence.Test),
+            Hold = [.. entry.Worst.Hold.Select(hold => Lines.Bound(hold, telling))],
+            Members = [.. entry.Checks.Select(check => Member(entry, check, telling))],
+        };
     }
 
-    private static void Members(Utf8JsonWriter json, Entry entry, Telling telling)
+    private static MemberShape Member(Entry entry, Check check, Telling telling)
     {
-        json.WriteStartArray("members");
-        foreach (var check in entry.Checks)
+        var test = Evidence.Of(check).Test;
+        return new()
         {
-            var test = Evidence.Of(check).Test;
-            json.WriteStartObject();
-            json.WriteString("number", Naming.Member(entry, check));
-            json.WriteString("part", check.Part.Id);
-            json.WriteString("result", Keys.Of(check.Result));
-            json.WriteString("paper", Keys.Of(check.Paper));
-            json.WriteString("found", test is null ? "" : Tested.Found(test, telling));
-            json.WriteString("at", At(test, telling));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+            Number = Naming.Member(entry, check),
+            Part = check.Part.Id,
+            Result = Keys.Of(check.Result),
+            Paper = Keys.Of(check.Paper),
+            Found = test is null ? "" : Tested.Found(test, telling),
+            At = At(test, telling),
+        };
     }
 
-    private static void Sources(Utf8JsonWriter json, IReadOnlyList<Cited> cited)
+    private static SourceShape Source(Cited source) => new()
     {
-        json.WriteStartArray("sources");
-        foreach (var source in cited)
-        {
-            json.WriteStartObject();
-            json.WriteString("row", source.Entry.Row);
-            json.WriteString("publisher", source.Entry.Publisher);
-            json.WriteString("document", source.Entry.Document);
-            json.WriteString("section", source.Entry.Section);
-            json.WriteString("edition", source.Edition?.ToString(System.Globalization.CultureInfo.InvariantCulture));
-            json.WriteString("editions", source.Entry.Editions);
-            json.WriteString("status", Keys.Of(source.Entry.Status));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
+        Row = source.Entry.Row,
+        Publisher = source.Entry.Publisher,
+        Document = source.Entry.Document,
+        Section = source.Entry.Section,
+        Edition = source.Edition?.ToString(CultureInfo.InvariantCulture),
+        Editions = source.Entry.Editions,
+        Status = Keys.Of(source.Entry.Status),
+    };
 
     /// <summary>"right wall (D)".</summary>
     private static string Area(Part part, Phrases phrases) => part.Place is { } place

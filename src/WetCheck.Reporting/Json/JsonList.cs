@@ -1,4 +1,3 @@
-using System.Text.Json;
 using WetCheck.Model;
 
 namespace WetCheck.Reporting;
@@ -14,90 +13,51 @@ public static class JsonList
     {
         var telling = new Telling(walk, new Phrases(walk.Book, language));
         var list = Listing.Of(walk, language, when);
-        return JsonPage.Of(Format, walk, language, when, json =>
-        {
-            Head(json, list, walk);
-            json.WriteStartArray("findings");
-            foreach (var entry in walk.Entries)
+        return JsonPage.Write(
+            new WalkShape
             {
-                JsonFinding.Write(json, entry, telling);
-            }
-
-            json.WriteEndArray();
-            json.WriteStartArray("looks");
-            foreach (var look in list.Looks)
-            {
-                JsonLook.Write(json, look);
-            }
-
-            json.WriteEndArray();
-            Said(json, "cautions", walk.Cautions, list.Cautions);
-            Said(json, "notes", walk.Notes, list.Notes);
-            Counts(json, list.Tally);
-            Problems(json, walk.Problems);
-            json.WriteString("closing", list.Closing);
-        });
+                Format = Format,
+                Language = language,
+                When = when,
+                Job = walk.Job.Name,
+                File = walk.Job.File,
+                Method = walk.Job.Method?.Name,
+                Stage = walk.Job.Stage,
+                Rulebook = JsonPage.Book(walk.Book),
+                Codes = [.. list.Heading.Codes],
+                Verdict = Keys.Of(walk.Verdict),
+                Findings = [.. walk.Entries.Select(entry => JsonFinding.Shape(entry, telling))],
+                Looks = [.. list.Looks.Select(JsonLook.Shape)],
+                Cautions = Said(walk.Cautions, list.Cautions),
+                Notes = Said(walk.Notes, list.Notes),
+                Counts = Counts(list.Tally),
+                Problems = [.. walk.Problems.Select(Problem)],
+                Closing = list.Closing,
+            },
+            JsonShapes.Default.WalkShape);
     }
 
-    private static void Head(Utf8JsonWriter json, Listing list, Walk walk)
+    private static IReadOnlyList<SaidShape> Said(IReadOnlyList<Check> checks, IReadOnlyList<Line> lines) =>
+        [.. checks.Select((check, i) => new SaidShape { Number = lines[i].Number, Rule = check.Rule.Id, Say = lines[i].Text, More = lines[i].More })];
+
+    private static CountsShape Counts(Tally tally) => new()
     {
-        json.WriteString("method", walk.Job.Method?.Name);
-        json.WriteString("stage", walk.Job.Stage);
-        JsonPage.Book(json, walk.Book);
-        json.WriteStartArray("codes");
-        foreach (var code in list.Heading.Codes)
-        {
-            json.WriteStringValue(code);
-        }
+        Correction = tally.Corrections,
+        OnPaper = tally.OnPaper,
+        ToCheck = tally.ToCheck,
+        ReadAgain = tally.ReadAgain,
+        Hidden = tally.HiddenNow,
+        Later = tally.Later,
+        Ok = tally.Ok,
+        NotHere = tally.NotHere,
+    };
 
-        json.WriteEndArray();
-        json.WriteString("verdict", Keys.Of(walk.Verdict));
-    }
-
-    private static void Said(Utf8JsonWriter json, string key, IReadOnlyList<Check> checks, IReadOnlyList<Line> lines)
+    private static ProblemShape Problem(Problem problem) => new()
     {
-        json.WriteStartArray(key);
-        for (var i = 0; i < checks.Count; i++)
-        {
-            json.WriteStartObject();
-            json.WriteString("number", lines[i].Number);
-            json.WriteString("rule", checks[i].Rule.Id);
-            json.WriteString("say", lines[i].Text);
-            json.WriteString("more", lines[i].More);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void Counts(Utf8JsonWriter json, Tally tally)
-    {
-        json.WriteStartObject("counts");
-        json.WriteNumber("correction", tally.Corrections);
-        json.WriteNumber("on-paper", tally.OnPaper);
-        json.WriteNumber("to-check", tally.ToCheck);
-        json.WriteNumber("read-again", tally.ReadAgain);
-        json.WriteNumber("hidden", tally.HiddenNow);
-        json.WriteNumber("later", tally.Later);
-        json.WriteNumber("ok", tally.Ok);
-        json.WriteNumber("not-here", tally.NotHere);
-        json.WriteEndObject();
-    }
-
-    private static void Problems(Utf8JsonWriter json, IReadOnlyList<Problem> problems)
-    {
-        json.WriteStartArray("problems");
-        foreach (var problem in problems)
-        {
-            json.WriteStartObject();
-            json.WriteString("code", problem.Code);
-            json.WriteString("at", problem.At.ToString());
-            json.WriteString("say", problem.Say);
-            json.WriteString("typed", problem.Typed);
-            json.WriteString("effect", problem.Effect switch { Effect.Asked => "asked", Effect.Blank => "blank", _ => "stops" });
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
+        Code = problem.Code,
+        At = problem.At.ToString(),
+        Say = problem.Say,
+        Typed = problem.Typed,
+        Effect = problem.Effect switch { Effect.Asked => "asked", Effect.Blank => "blank", _ => "stops" },
+    };
 }

@@ -1,11 +1,12 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>What every page for other programs begins with, and how it is written.</summary>
+/// <summary>How a page for other programs is written.</summary>
 internal static class JsonPage
 {
     private static readonly JsonWriterOptions s_readable = new()
@@ -16,31 +17,17 @@ internal static class JsonPage
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <param name="format">Of the page, with its number.</param>
     /// <returns>One JSON object, ended by a line feed.</returns>
-    public static string Of(string format, Walk walk, string language, string when, Action<Utf8JsonWriter> body)
+    public static string Write<T>(T page, JsonTypeInfo<T> shape)
     {
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer, s_readable))
         {
-            json.WriteStartObject();
-            json.WriteString("format", format);
-            json.WriteString("language", language);
-            json.WriteString("when", when);
-            json.WriteString("job", walk.Job.Name);
-            json.WriteString("file", walk.Job.File);
-            body(json);
-            json.WriteEndObject();
+            JsonSerializer.Serialize(json, page, shape);
         }
 
         return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
     }
 
-    public static void Book(Utf8JsonWriter json, RuleBook book)
-    {
-        json.WriteStartObject("rulebook");
-        json.WriteString("name", book.Name);
-        json.WriteString("date", book.Date);
-        json.WriteEndObject();
-    }
+    public static RuleBookShape Book(RuleBook book) => new() { Name = book.Name, Date = book.Date };
 }

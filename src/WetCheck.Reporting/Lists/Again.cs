@@ -7,10 +7,10 @@ internal static class Again
 {
     /// <summary>"read by a tape to 1/16"".</summary>
     public static string By(Fact? fact, Telling telling) => Mark(fact, telling) is { } mark
-        ? telling.Phrases.Say("again.by", ("tool", mark.Tool), ("mark", mark.Smallest))
+        ? telling.Phrases.Say(Phrase.Again.By, ("tool", mark.Tool), ("mark", mark.Smallest))
         : "";
 
-    public static string Do(Fact? fact, Telling telling) => telling.Phrases[fact?.Clash == true ? "again.clash" : "again.near"];
+    public static string Do(Fact? fact, Telling telling) => telling.Phrases[fact?.Clash == true ? Phrase.Again.Clash : Phrase.Again.Near];
 
     /// <summary>The tool of a reading and its smallest mark; null where it has none.</summary>
     public static (string Tool, string Smallest)? Mark(Fact? fact, Telling telling)

@@ -8,13 +8,13 @@ internal static class Before
     /// <summary>A whole sentence: "Before the boards."</summary>
     public static string When(Rule rule, Fact? fact, Part part, Telling telling) => rule.Severity switch
     {
-        Severity.Stop => telling.Phrases["before.stop"],
-        Severity.BeforeSignOff => telling.Phrases["before.before-sign-off"],
-        Severity.TouchUp => telling.Phrases["before.touch-up"],
-        _ when fact?.Sight == Sight.Hidden => telling.Phrases["before.hidden"],
+        Severity.Stop => telling.Phrases[Phrase.Before.Stop],
+        Severity.BeforeSignOff => telling.Phrases[Phrase.Before.BeforeSignOff],
+        Severity.TouchUp => telling.Phrases[Phrase.Before.TouchUp],
+        _ when fact?.Sight == Sight.Hidden => telling.Phrases[Phrase.Before.Hidden],
         _ => Cover(fact?.Kind, part, telling) is { Length: > 0 } cover
             ? Sentence.Closed(Sentence.Capital(cover))
-            : telling.Phrases["before.next-cover"],
+            : telling.Phrases[Phrase.Before.NextCover],
     };
 
     /// <summary>"before the boards"; empty where the layer, or the method, is not known.</summary>

@@ -7,14 +7,14 @@ internal static class Conditions
 {
     public static string Say(Condition condition, Quantity? limit, RuleBook book, Phrases phrases) => condition switch
     {
-        Condition.All all => string.Join($" {phrases["say.and"]} ", all.Of.Select(of => of is Condition.AnyOf ? $"({Say(of, limit, book, phrases)})" : Say(of, limit, book, phrases))),
-        Condition.AnyOf any => string.Join($"; {phrases["say.or"]} ", any.Of.Select(of => Say(of, limit, book, phrases))),
-        Condition.Some some => phrases.Say("rule.some", ("of", Related(some.Of, book, phrases)), ("meets", Say(some.Meets, limit, book, phrases))),
-        Condition.Each each => phrases.Say("rule.each", ("of", Related(each.Of, book, phrases)), ("meets", Say(each.Meets, limit, book, phrases))),
+        Condition.All all => string.Join($" {phrases[Phrase.Say.And]} ", all.Of.Select(of => of is Condition.AnyOf ? $"({Say(of, limit, book, phrases)})" : Say(of, limit, book, phrases))),
+        Condition.AnyOf any => string.Join($"; {phrases[Phrase.Say.Or]} ", any.Of.Select(of => Say(of, limit, book, phrases))),
+        Condition.Some some => phrases.Say(Phrase.Rule.Some, ("of", Related(some.Of, book, phrases)), ("meets", Say(some.Meets, limit, book, phrases))),
+        Condition.Each each => phrases.Say(Phrase.Rule.Each, ("of", Related(each.Of, book, phrases)), ("meets", Say(each.Meets, limit, book, phrases))),
         Condition.Is choice => $"{Reading(choice.Path, book, phrases)}: {Choices(choice, phrases)}",
-        Condition.CodeIs code => phrases.List([.. code.OneOf.Select(range => Naming.Code(range, phrases))], "say.or"),
-        Condition.MethodIs method => phrases.List([.. method.OneOf.Select(name => book.Vocabulary.Method(name) is { } m ? phrases.Of(m.Say) : name)], "say.or"),
-        Condition.PlaceIs place => phrases.List([.. place.OneOf.Select(name => Place(name, book, phrases))], "say.or"),
+        Condition.CodeIs code => phrases.List([.. code.OneOf.Select(range => Naming.Code(range, phrases))], Phrase.Say.Or),
+        Condition.MethodIs method => phrases.List([.. method.OneOf.Select(name => book.Vocabulary.Method(name) is { } m ? phrases.Of(m.Say) : name)], Phrase.Say.Or),
+        Condition.PlaceIs place => phrases.List([.. place.OneOf.Select(name => Place(name, book, phrases))], Phrase.Say.Or),
         Condition.Compare compare => $"{Reading(compare.Path, book, phrases)} {Bound(compare, limit, book, phrases)}",
         _ => "",
     };
@@ -30,8 +30,8 @@ internal static class Conditions
 
         return amount is { } plain ? phrases.Show.Limit(plain.Value, plain.Typed, compare.By)
             : compare.To is Operand.Of { Path.Reading: var other }
-                ? phrases.Say(compare.By is Comparison.AtLeast or Comparison.Over ? "limit.as-much-or-more" : "limit.as-much-or-less", ("reading", Limit.As(other, phrases)))
-            : Limit.Bounded(compare.By, phrases["slot.limit"], phrases);
+                ? phrases.Say(compare.By is Comparison.AtLeast or Comparison.Over ? Phrase.Limit.AsMuchOrMore : Phrase.Limit.AsMuchOrLess, ("reading", Limit.As(other, phrases)))
+            : Limit.Bounded(compare.By, phrases[Phrase.Slot.Limit], phrases);
     }
 
     /// <summary>"curb, facing" for a reading of another part, its own word for one of the part itself.</summary>
@@ -40,12 +40,12 @@ internal static class Conditions
         : Naming.Reading(path.Reading);
 
     private static string Choices(Condition.Is choice, Phrases phrases) =>
-        phrases.List([.. choice.OneOf.Select(key => Found.Choice(key, choice.Path.Reading, phrases))], "say.or");
+        phrases.List([.. choice.OneOf.Select(key => Found.Choice(key, choice.Path.Reading, phrases))], Phrase.Say.Or);
 
     private static string Related(Relation relation, RuleBook book, Phrases phrases) => relation.To switch
     {
-        RelationTo.Behind => phrases["rule.behind"],
-        RelationTo.InFront => phrases["rule.in-front"],
+        RelationTo.Behind => phrases[Phrase.Rule.Behind],
+        RelationTo.InFront => phrases[Phrase.Rule.InFront],
         _ => Kind(relation.Kind ?? "", book, phrases),
     };
 

@@ -17,12 +17,13 @@ internal static class Found
         ReadingValue.OfFall fall => telling.Show.Fall(fall),
         ReadingValue.OfSize size => Size(size, telling),
         ReadingValue.OfPoint point => telling.Phrases.Say(
-            "value.point", ("left", telling.Show.Of(point.FromLeft, point.Unit)), ("entry", telling.Show.Of(point.FromEntry, point.Unit))),
-        ReadingValue.OfOutline outline => telling.Phrases.Say("value.outline", ("corners", string.Join("; ", outline.Corners.All.Select(corner =>
+            Phrase.Value.Point, ("left", telling.Show.Of(point.FromLeft, point.Unit)),
+            ("entry", telling.Show.Of(point.FromEntry, point.Unit))),
+        ReadingValue.OfOutline outline => telling.Phrases.Say(Phrase.Value.Outline, ("corners", string.Join("; ", outline.Corners.All.Select(corner =>
             $"{telling.Show.Of(corner.FromLeft, outline.Unit)}, {telling.Show.Of(corner.FromEntry, outline.Unit)}")))),
-        ReadingValue.OfLevels levels => telling.Phrases.Say("value.levels", ("count", $"{levels.Points.All.Count}")),
-        ReadingValue.OfNone => telling.Phrases["value.none"],
-        _ => telling.Phrases["value.hidden"],
+        ReadingValue.OfLevels levels => telling.Phrases.Say(Phrase.Value.Levels, ("count", $"{levels.Points.All.Count}")),
+        ReadingValue.OfNone => telling.Phrases[Phrase.Value.None],
+        _ => telling.Phrases[Phrase.Value.Hidden],
     };
 
     public static string Choice(string key, ReadingKind kind, Phrases phrases) =>
@@ -38,10 +39,10 @@ internal static class Found
         }
 
         var below = amount.Hi is { Sign: < 0 } || amount is { Hi.Sign: 0, Lo: null or { Sign: < 0 } };
-        return amount is { Lo: null, Hi.Sign: 0 } ? telling.Phrases.Say("height.below-level", ("datum", level))
-            : amount is { Hi: null, Lo.Sign: 0 } ? telling.Phrases.Say("height.above-level", ("datum", level))
+        return amount is { Lo: null, Hi.Sign: 0 } ? telling.Phrases.Say(Phrase.Height.BelowLevel, ("datum", level))
+            : amount is { Hi: null, Lo.Sign: 0 } ? telling.Phrases.Say(Phrase.Height.AboveLevel, ("datum", level))
             : telling.Phrases.Say(
-                below ? "height.below" : "height.above",
+                below ? Phrase.Height.Below : Phrase.Height.Above,
                 ("amount", Stretch(below ? -amount : amount, unit, telling)),
                 ("datum", level));
     }
@@ -54,10 +55,10 @@ internal static class Found
         {
             { IsPoint: true, Lo: { } value } => show.Of(value, unit),
             { Lo: { } lo, Hi: { } hi } when show.Of(lo, unit) == show.Of(hi, unit) => show.Of(lo, unit),
-            { Lo: { } lo, Hi: { } hi } => phrases.Say("bound.between", ("from", show.Of(lo, unit)), ("to", show.Of(hi, unit))),
-            { Lo: { } lo } => phrases.Say(amount.LoOpen ? "bound.over" : "bound.least", ("amount", show.Of(lo, unit))),
-            { Hi: { } hi } => phrases.Say(amount.HiOpen ? "bound.under" : "bound.most", ("amount", show.Of(hi, unit))),
-            _ => phrases["value.nothing"],
+            { Lo: { } lo, Hi: { } hi } => phrases.Say(Phrase.Bound.Between, ("from", show.Of(lo, unit)), ("to", show.Of(hi, unit))),
+            { Lo: { } lo } => phrases.Say(amount.LoOpen ? Phrase.Bound.Over : Phrase.Bound.Least, ("amount", show.Of(lo, unit))),
+            { Hi: { } hi } => phrases.Say(amount.HiOpen ? Phrase.Bound.Under : Phrase.Bound.Most, ("amount", show.Of(hi, unit))),
+            _ => phrases[Phrase.Value.Nothing],
         };
     }
 
@@ -89,8 +90,8 @@ internal static class Found
             Known.OneOf one => Choice(one.Choice, fact.Kind, telling.Phrases),
             Known.Number { Datum: { } datum } height => Height(height.Spread.AsRead, UnitOf(fact, telling), datum, telling),
             Known.Number number => $"{Naming.Reading(fact.Kind)} {Stretch(number.Spread.AsRead, UnitOf(fact, telling), telling)}",
-            Known.Absent => telling.Phrases["value.none"],
-            _ => telling.Phrases["value.nothing"],
+            Known.Absent => telling.Phrases[Phrase.Value.None],
+            _ => telling.Phrases[Phrase.Value.Nothing],
         };
         var read = fact.From.Where(from => from.Counted is not null).ToList();
         return read.Count == 1 ? $"{value} ({Of(read[0], telling)})" : value;
@@ -101,15 +102,15 @@ internal static class Found
         var said = telling.Phrases.Say(
             size.Between switch
             {
-                Between.Finished => "size.finished",
-                Between.ToStuds => "size.to-studs",
-                Between.Overall => "size.overall",
-                _ => "size.not-said",
+                Between.Finished => Phrase.Size.Finished,
+                Between.ToStuds => Phrase.Size.ToStuds,
+                Between.Overall => Phrase.Size.Overall,
+                _ => Phrase.Size.NotSaid,
             },
             ("width", telling.Show.Of(size.Width, size.Unit)),
             ("depth", telling.Show.Of(size.Depth, size.Unit)));
         return size.Floor is { } floor
-            ? telling.Phrases.Say("size.floor", ("size", said), ("floor", telling.Show.Of(floor, telling.UnitOf(Measure.Area))))
+            ? telling.Phrases.Say(Phrase.Size.Floor, ("size", said), ("floor", telling.Show.Of(floor, telling.UnitOf(Measure.Area))))
             : said;
     }
 }

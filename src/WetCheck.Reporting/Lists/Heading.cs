@@ -20,11 +20,11 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
         var stop = (job.Method is { } told ? [told] : telling.Walk.Book.Vocabulary.Methods).SelectMany(method => method.Stops).FirstOrDefault(s => s.Name == job.Stage);
         return new Heading(
             Cut.Name(job.Name),
-            job.Method is { } named ? phrases.Of(named.Say) : phrases["head.no-method"],
-            stop is not null ? phrases.Of(stop.Say) : phrases["head.no-stage"],
+            job.Method is { } named ? phrases.Of(named.Say) : phrases[Phrase.Head.NoMethod],
+            stop is not null ? phrases.Of(stop.Say) : phrases[Phrase.Head.NoStage],
             [.. CodesOf(telling)],
             [.. Local(telling), .. NotInBook(telling), .. OnlyEnglish(telling)],
-            phrases.Say("head.book", ("name", telling.Walk.Book.Name), ("date", telling.Walk.Book.Date)),
+            phrases.Say(Phrase.Head.Book, ("name", telling.Walk.Book.Name), ("date", telling.Walk.Book.Date)),
             when);
     }
 
@@ -42,7 +42,7 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
             var name = telling.Phrases.Of(discipline.Say);
             if (telling.Job.Codes.TryGetValue(discipline.Name, out var stated))
             {
-                yield return telling.Phrases.Say(stated.Family == None ? "head.no-code" : "head.code", ("discipline", name), ("code", Naming.Code(stated)));
+                yield return telling.Phrases.Say(stated.Family == None ? Phrase.Head.NoCode : Phrase.Head.Code, ("discipline", name), ("code", Naming.Code(stated)));
             }
             else if (asked.Contains(discipline.Name))
             {
@@ -52,13 +52,13 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
                     false => family.TriedInInches,
                     _ => family.TriedInInches || family.TriedInMillimetres,
                 }).Select(family => family.Name).Where(family => family != None);
-                yield return telling.Phrases.Say("head.tried", ("discipline", name), ("codes", string.Join(", ", tried)));
+                yield return telling.Phrases.Say(Phrase.Head.Tried, ("discipline", name), ("codes", string.Join(", ", tried)));
             }
         }
     }
 
     private static IEnumerable<string> Local(Telling telling) => telling.Walk.Book.Local.Select(local => telling.Phrases.Say(
-        "head.local",
+        Phrase.Head.Local,
         ("count", local.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)),
         ("name", Sentence.Joined(local.Name, local.Date)),
         ("file", local.File)));
@@ -66,7 +66,7 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
     private static IEnumerable<string> NotInBook(Telling telling) => telling.Walk.Book.Vocabulary.Disciplines
         .Where(discipline => telling.Job.Codes.TryGetValue(discipline.Name, out var code) && !code.InBook)
         .Select(discipline => telling.Phrases.Say(
-            "head.not-in-book",
+            Phrase.Head.NotInBook,
             ("discipline", Sentence.Capital(telling.Phrases.Of(discipline.Say))),
             ("code", Naming.Code(telling.Job.Codes[discipline.Name]))));
 
@@ -79,7 +79,7 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
             .Select(Naming.Digits).Distinct().ToList();
         if (lacking.Count > 0)
         {
-            yield return telling.Phrases.Say("head.only-english", ("numbers", Numbers.Few(lacking, telling.Phrases)));
+            yield return telling.Phrases.Say(Phrase.Head.OnlyEnglish, ("numbers", Numbers.Few(lacking, telling.Phrases)));
         }
     }
 }

@@ -53,7 +53,7 @@ internal static class Items
             .ToList();
         return found.Count <= FoundAtMost
             ? SharedEnd.List(found, telling.Phrases)
-            : SharedEnd.List([.. found.Take(FoundAtMost - 1)], telling.Phrases) + ", " + telling.Phrases.Count("say.more", found.Count - FoundAtMost + 1);
+            : SharedEnd.List([.. found.Take(FoundAtMost - 1)], telling.Phrases) + ", " + telling.Phrases.Count(Phrase.Say.More, found.Count - FoundAtMost + 1);
     }
 
     /// <summary>Where the reading stands; where it would stand when there is none.</summary>
@@ -69,14 +69,14 @@ internal static class Items
 
         var line = at.Line.ToString(System.Globalization.CultureInfo.InvariantCulture);
         return at.File == telling.Job.File || at.File.Length == 0
-            ? telling.Phrases.Say("say.line", ("line", line))
-            : telling.Phrases.Say("say.line-of", ("file", at.File), ("line", line));
+            ? telling.Phrases.Say(Phrase.Say.Line, ("line", line))
+            : telling.Phrases.Say(Phrase.Say.LineOf, ("file", at.File), ("line", line));
     }
 
     private static string Counted(Measured? test, Telling telling) => string.Join(", ", (test?.Counted ?? [])
         .Where(counted => counted.Fact != test!.Fact && counted.Fact.Counted is not null)
         .Select(counted => telling.Phrases.Say(
-            counted.Fact.IsPlanned ? "say.counted-plan" : "say.counted",
+            counted.Fact.IsPlanned ? Phrase.Say.CountedPlan : Phrase.Say.Counted,
             ("reading", Naming.Reading(counted.Fact.Kind)),
             ("value", Amount(counted.Fact, telling)))));
 

@@ -18,7 +18,7 @@ public static class KeptText
             .. Column.Wrap(Sentence.Joined(
                 opening,
                 Sentence.Closed(string.Join("; ", Changed(was, now, phrases))),
-                phrases.Count("kept.left", left))),
+                phrases.Count(Phrase.Kept.Left, left))),
             .. fix.SelectMany(entry => EntryText.Of(Items.Of(entry, telling), phrases)),
             .. Hold(old, telling),
         ];
@@ -28,7 +28,8 @@ public static class KeptText
     private static IEnumerable<string> Changed(Dictionary<string, Entry> was, Walk now, Phrases phrases) => All(now)
         .Where(entry => !was.TryGetValue(entry.Number, out var old) || (old.Result, old.Paper) != (entry.Result, entry.Paper))
         .Select(entry => (entry.Number, Result: Told(entry, phrases)))
-        .Concat(was.Keys.Except(All(now).Select(entry => entry.Number)).Select(gone => (Number: gone, Result: phrases["result.not-here"])))
+        .Concat(was.Keys.Except(All(now).Select(entry => entry.Number))
+            .Select(gone => (Number: gone, Result: phrases[Phrase.Result.NotHere])))
         .GroupBy(changed => changed.Result)
         .Select(group => $"{string.Join(", ", group.Select(changed => changed.Number))} {group.Key}");
 

@@ -10,13 +10,14 @@ internal static class Limit
     {
         var own = Own(test, telling);
         return OnTape.Of(test, telling) is { Length: > 0 } tape
-            ? telling.Phrases.Say("limit.tape", ("limit", own), ("tape", tape))
+            ? telling.Phrases.Say(Phrase.Limit.Tape, ("limit", own), ("tape", tape))
             : own;
     }
 
     /// <summary>The same where there is little room: "3" on your tape", or as <see cref="Amount"/>.</summary>
     public static string Brief(Measured test, Telling telling) =>
-        OnTape.Of(test, telling) is { Length: > 0 } tape ? telling.Phrases.Say("limit.tape-only", ("tape", tape)) : Amount(test, telling);
+        OnTape.Of(test, telling) is { Length: > 0 } tape ? telling.Phrases.Say(Phrase.Limit.TapeOnly, ("tape", tape))
+            : Amount(test, telling);
 
     /// <summary>Without the level it is taken from, where that has just been named; a fall without its slope.</summary>
     public static string Amount(Measured test, Telling telling) => test switch
@@ -40,7 +41,7 @@ internal static class Limit
             var limit = show.FallLimit(slope, fall, compare.By);
             return fall.ByRatio || fall.Unit == Unit.InchPerFoot || test.Limit is null
                 ? limit
-                : phrases.Say("limit.fall", ("limit", limit), ("slope", show.Of(test.Limit.Value)));
+                : phrases.Say(Phrase.Limit.Fall, ("limit", limit), ("slope", show.Of(test.Limit.Value)));
         }
 
         if (test.Limit is { } held)
@@ -52,8 +53,9 @@ internal static class Limit
 
         var bound = OnTape.Bound(test) is { } value ? show.Limit(value, OnTape.UnitOf(test, telling), compare.By) : "";
         return compare.To is Operand.Of { Path: var path }
-            ? phrases.Say(bound.Length > 0 ? "limit.as" : "limit.as-open", ("limit", bound), ("reading", As(path.Reading, phrases)))
-            : bound.Length > 0 ? bound : phrases["value.nothing"];
+            ? phrases.Say(bound.Length > 0 ? Phrase.Limit.As : Phrase.Limit.AsOpen, ("limit", bound),
+                ("reading", As(path.Reading, phrases)))
+            : bound.Length > 0 ? bound : phrases[Phrase.Value.Nothing];
     }
 
     /// <summary>What another reading asks: "the maker's sheet asks", "was asked for".</summary>
@@ -69,7 +71,7 @@ internal static class Limit
         }
 
         var rounding = Marks.For(by);
-        return OnTape.Bound(test) is not { } bound ? test.Limit is { } limit ? show.Of(limit) : telling.Phrases["slot.limit"]
+        return OnTape.Bound(test) is not { } bound ? test.Limit is { } limit ? show.Of(limit) : telling.Phrases[Phrase.Slot.Limit]
             : Fall.Of(test.Fact) is { ByRatio: false, Unit.Measure: Measure.Length } fall ? show.Of(bound * fall.Run, fall.Unit, rounding)
             : test.Fact is { Kind.Is: Form.Height } height ? show.Height(bound, OnTape.UnitOf(test, telling), telling.Datum(OnTape.DatumOf(height) ?? ""))
             : test.Limit is { } amount ? show.Of(amount)
@@ -87,10 +89,10 @@ internal static class Limit
 
     private static string Key(Comparison by) => by switch
     {
-        Comparison.AtLeast => "limit.at-least",
-        Comparison.AtMost => "limit.at-most",
-        Comparison.Over => "limit.over",
-        _ => "limit.under",
+        Comparison.AtLeast => Phrase.Limit.AtLeast,
+        Comparison.AtMost => Phrase.Limit.AtMost,
+        Comparison.Over => Phrase.Limit.Over,
+        _ => Phrase.Limit.Under,
     };
 
     /// <summary>"folded or pieced"; where most choices are good, those that are not: "not film or felt".</summary>
@@ -103,9 +105,9 @@ internal static class Limit
 
         var others = reading.Choices.Select(other => other.Key).Except(choice.OneOf).ToList();
         return others.Count > 0 && others.Count * 2 < choice.OneOf.Count
-            ? telling.Phrases.Say("limit.not", ("limit", List(others)))
+            ? telling.Phrases.Say(Phrase.Limit.Not, ("limit", List(others)))
             : List(choice.OneOf);
 
-        string List(IEnumerable<string> keys) => telling.Phrases.List([.. keys.Select(key => Found.Choice(key, reading, telling.Phrases))], "say.or");
+        string List(IEnumerable<string> keys) => telling.Phrases.List([.. keys.Select(key => Found.Choice(key, reading, telling.Phrases))], Phrase.Say.Or);
     }
 }

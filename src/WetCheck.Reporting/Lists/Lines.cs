@@ -12,7 +12,7 @@ internal static class Lines
     /// <summary>Values of the plan to keep, so that what is good on paper stays so. Of several bounds on one value the tightest.</summary>
     public static IReadOnlyList<Line> Hold(Telling telling) => [.. Kept(telling)
         .Select(kept => new Line(kept.Entry.Number, telling.Phrases.Say(
-            "hold.keep",
+            Phrase.Hold.Keep,
             ("place", Naming.Place(kept.Entry.Worst.Part, telling.Phrases)),
             ("hold", Bound(kept.Hold, telling)))))];
 
@@ -27,7 +27,7 @@ internal static class Lines
     public static IReadOnlyList<Line> Said(IReadOnlyList<Check> checks, Telling telling) => [.. checks.Select(check =>
     {
         var text = RuleText.For(check, telling);
-        return new Line(Naming.Number(check.Rule, check.Part), check.Paper == Paper.None ? text.Say : telling.Phrases.Say("say.as-planned", ("say", text.Say)), text.Two.Length > 0 ? text.Two : text.Why);
+        return new Line(Naming.Number(check.Rule, check.Part), check.Paper == Paper.None ? text.Say : telling.Phrases.Say(Phrase.Say.AsPlanned, ("say", text.Say)), text.Two.Length > 0 ? text.Two : text.Why);
     })];
 
     /// <summary>"curb, cap adds: 1-1/8" or less".</summary>
@@ -35,7 +35,7 @@ internal static class Lines
     {
         var part = telling.PartOf(hold.Fact.Id);
         return telling.Phrases.Say(
-            "hold.bound",
+            Phrase.Hold.Bound,
             ("part", part is null ? hold.Fact.Id.Part : Naming.Part(part, telling.Phrases)),
             ("reading", Naming.Reading(hold.Fact.Kind)),
             ("bound", Amount(hold, telling)));
@@ -55,8 +55,8 @@ internal static class Lines
         var hang = hangs.FirstOrDefault(h => h.Fact?.Sight == Sight.Hidden || h.Fact?.SaidHidden == true) ?? (hangs.Count > 0 ? hangs[0] : null);
         var proof = hang?.Fact is { } fact ? telling.Phrases.Of(fact.Kind.Proof) : "";
         return telling.Phrases.Say(
-            hang?.Near == true ? "hidden.near" : "hidden.nobody",
+            hang?.Near == true ? Phrase.Hidden.Near : Phrase.Hidden.Nobody,
             ("part", Sentence.Capital(Naming.Part((hang is null ? null : telling.PartOf(hang.Id)) ?? check.Part, telling.Phrases))),
-            ("proof", proof.Length > 0 ? proof : telling.Phrases["hidden.proof"]));
+            ("proof", proof.Length > 0 ? proof : telling.Phrases[Phrase.Hidden.Proof]));
     }
 }

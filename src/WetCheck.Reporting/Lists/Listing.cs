@@ -56,7 +56,7 @@ public sealed record Listing(
             VerdictLines.Ready(telling),
             VerdictLines.Of(telling),
             [.. VerdictLines.Unread(telling)],
-            telling.Phrases["close.record"],
+            telling.Phrases[Phrase.Close.Record],
             Naming.Job(walk.Job),
             Naming.Page(walk.Job),
             telling.Phrases);

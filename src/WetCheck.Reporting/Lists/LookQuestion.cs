@@ -11,12 +11,12 @@ public static class LookQuestion
     {
         if (look.Number.Length == 0)
         {
-            return Column.Wrap(phrases.Say("kept.by-line", ("line", line)));
+            return Column.Wrap(phrases.Say(Phrase.Kept.ByLine, ("line", line)));
         }
 
         // Of several that are alike each is asked by its name.
         var ask = look is { Fact.Reading: FactId.Presence, Parts: [{ Place: not null } part] }
-            ? phrases.Say("kept.there", ("part", Naming.Part(part, phrases)))
+            ? phrases.Say(Phrase.Kept.There, ("part", Naming.Part(part, phrases)))
             : Looks.Of(look, new Telling(walk, phrases)).Ask;
         return Column.Wrap($"{ask} ({Answers(look, phrases)})", Column.Numbered(look.Number));
     }
@@ -28,11 +28,11 @@ public static class LookQuestion
     private static string Answers(Look look, Phrases phrases) => look switch
     {
         { Reading.Choices: { Count: > 0 } choices } => string.Join(", ", choices.Select(choice => phrases.Language == Languages.English ? choice.Key : phrases.Of(choice.Say))),
-        { Reading: { } reading } => phrases.Say("kept.like", ("example", reading.Example.Split(',')[0])),
-        { Fact.Reading: FactId.Whole, Parts: [{ Kind: { WholeWhenGiven: true } kind }] } => phrases.Say("kept.members", ("example", Example(kind))),
-        { Fact.Reading: FactId.Whole, Parts: [{ Kind: { Places: [var place, ..] } kind }] } => phrases.Say("kept.whole", ("example", $"{place.Name} {Example(kind)}")),
-        { Fact.Reading: FactId.Presence } => phrases["kept.presence"],
-        _ => phrases["kept.not-known"],
+        { Reading: { } reading } => phrases.Say(Phrase.Kept.Like, ("example", reading.Example.Split(',')[0])),
+        { Fact.Reading: FactId.Whole, Parts: [{ Kind: { WholeWhenGiven: true } kind }] } => phrases.Say(Phrase.Kept.Members, ("example", Example(kind))),
+        { Fact.Reading: FactId.Whole, Parts: [{ Kind: { Places: [var place, ..] } kind }] } => phrases.Say(Phrase.Kept.Whole, ("example", $"{place.Name} {Example(kind)}")),
+        { Fact.Reading: FactId.Presence } => phrases[Phrase.Kept.Presence],
+        _ => phrases[Phrase.Kept.NotKnown],
     };
 
     private static string Example(PartKind kind) => kind.Main is { } main && kind.Find(main) is { } reading ? reading.Example : "";

@@ -43,12 +43,13 @@ internal static class Looks
         var kind = look.Parts.Count > 0 ? look.Parts[0].Kind : null;
         if (look.Reading is { } reading && kind is not null)
         {
-            return phrases.Say("look.ask", ("part", Sentence.Capital(Naming.Parts(look.Parts, phrases))), ("ask", phrases.Of(reading.Ask)));
+            return phrases.Say(Phrase.Look.Ask, ("part", Sentence.Capital(Naming.Parts(look.Parts, phrases))),
+                ("ask", phrases.Of(reading.Ask)));
         }
 
         if (look.Fact == FactId.Method)
         {
-            return phrases.Say("look.method", ("methods", string.Join("; ", telling.Walk.Book.Vocabulary.Methods.Select(method => phrases.Of(method.Say)))));
+            return phrases.Say(Phrase.Look.Method, ("methods", string.Join("; ", telling.Walk.Book.Vocabulary.Methods.Select(method => phrases.Of(method.Say)))));
         }
 
         return Discipline(look, telling) is { } discipline ? phrases.Of(discipline.Ask)
@@ -69,7 +70,7 @@ internal static class Looks
         }
 
         var names = parts.Select(part => part.Kind.IsList || part.Place is null ? Several(part.Kind, phrases) : phrases.Of(part.Place.Say)).Distinct();
-        return phrases.Say("look.presence", ("parts", string.Join(", ", names)));
+        return phrases.Say(Phrase.Look.Presence, ("parts", string.Join(", ", names)));
     }
 
     private static string Several(PartKind kind, Phrases phrases) =>
@@ -92,7 +93,7 @@ internal static class Looks
         var item = Items.Of(entry, telling);
         var paper = entry.Paper == Paper.Short ? ".short" : "";
         var title = look.Reading is not null && entry.Worst.IsShortUnless
-            ? telling.Phrases.Say("look.short-unless", ("place", item.Place), ("what", item.What))
+            ? telling.Phrases.Say(Phrase.Look.ShortUnless, ("place", item.Place), ("what", item.What))
             : Discipline(look, telling) is { } discipline
             ? telling.Phrases.Say($"look.by-code{paper}", ("place", item.Place), ("what", item.What), ("discipline", telling.Phrases.Of(discipline.Say)))
             : telling.Phrases.Say($"look.open{paper}", ("place", item.Place), ("what", item.What));
@@ -100,15 +101,15 @@ internal static class Looks
         title = entry.Number == look.Number ? title : $"{entry.Number} {title}";
         var others = shown.Skip(1).Select(other => other.Number).Distinct().ToList();
         return (title, Sentence.Joined(
-            item.Found.Length == 0 ? "" : telling.Phrases.Say(item.Planned ? "say.planned" : "say.found", ("found", WithCounted(item, telling))),
+            item.Found.Length == 0 ? "" : telling.Phrases.Say(item.Planned ? Phrase.Say.Planned : Phrase.Say.Found, ("found", WithCounted(item, telling))),
             Sides.Differ(entry.Worst, telling) ? Sides.Say(entry.Worst, telling)
-                : item.Should.Length == 0 ? "" : telling.Phrases.Say("say.should", ("limit", item.Should)),
-            others.Count == 0 ? "" : telling.Phrases.Say("look.same", ("numbers", Numbers.Few(others, telling.Phrases)))));
+                : item.Should.Length == 0 ? "" : telling.Phrases.Say(Phrase.Say.Should, ("limit", item.Should)),
+            others.Count == 0 ? "" : telling.Phrases.Say(Phrase.Look.Same, ("numbers", Numbers.Few(others, telling.Phrases)))));
     }
 
     public static string WithCounted(Item item, Telling telling) => item.Counted.Length == 0
         ? item.Found
-        : telling.Phrases.Say("say.counts", ("found", item.Found), ("counted", item.Counted));
+        : telling.Phrases.Say(Phrase.Say.Counts, ("found", item.Found), ("counted", item.Counted));
 
     /// <summary>What is asked is the only way out of being short.</summary>
     private static bool IsWayOut(Look look, Entry entry) => look.Reading is not null && entry.Worst.IsShortUnless;

@@ -7,5 +7,5 @@ internal static class Numbers
 
     public static string Few(IReadOnlyList<string> numbers, Phrases phrases) => numbers.Count <= AtMost
         ? string.Join(", ", numbers)
-        : $"{string.Join(", ", numbers.Take(AtMost))} {phrases.Count("say.more", numbers.Count - AtMost)}";
+        : $"{string.Join(", ", numbers.Take(AtMost))} {phrases.Count(Phrase.Say.More, numbers.Count - AtMost)}";
 }

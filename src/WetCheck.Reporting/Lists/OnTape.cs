@@ -17,10 +17,10 @@ internal static class OnTape
         }
 
         var amount = telling.Show.Of(bound.Abs, UnitOf(test, telling), Marks.For(by));
-        var said = bound.Sign < 0 && fact.Kind.Is == Form.Height ? telling.Phrases.Say("limit.tape-below", ("limit", amount)) : amount;
+        var said = bound.Sign < 0 && fact.Kind.Is == Form.Height ? telling.Phrases.Say(Phrase.Limit.TapeBelow, ("limit", amount)) : amount;
         return test.LimitSpread.AsRead.IsPoint
-            ? by == Comparison.Over ? telling.Phrases.Say("limit.tape-over", ("limit", said)) : said
-            : telling.Phrases.Say(by is Comparison.AtLeast or Comparison.Over ? "limit.tape-at-least" : "limit.tape-at-most", ("limit", said));
+            ? by == Comparison.Over ? telling.Phrases.Say(Phrase.Limit.TapeOver, ("limit", said)) : said
+            : telling.Phrases.Say(by is Comparison.AtLeast or Comparison.Over ? Phrase.Limit.TapeAtLeast : Phrase.Limit.TapeAtMost, ("limit", said));
     }
 
     /// <summary>The end of the limit's stretch that a failing reading misses, whatever the limit turns out to be.</summary>

@@ -37,8 +37,8 @@ internal sealed record RuleText(string Name, string Why, string Fix, string Say,
 
     private static (string, string)[] WithoutJob(Phrases phrases) =>
     [
-        ("found", phrases["slot.found"]), ("limit", phrases["slot.limit"]), ("short", phrases["slot.short"]),
-        ("count", phrases["slot.count"]), ("place", phrases["slot.place"]), ("part", phrases["slot.part"]),
+        ("found", phrases[Phrase.Slot.Found]), ("limit", phrases[Phrase.Slot.Limit]), ("short", phrases[Phrase.Slot.Short]),
+        ("count", phrases[Phrase.Slot.Count]), ("place", phrases[Phrase.Slot.Place]), ("part", phrases[Phrase.Slot.Part]),
     ];
 
     /// <summary>What a helper is told to do; empty where the fix will do.</summary>
@@ -55,13 +55,13 @@ internal sealed record RuleText(string Name, string Why, string Fix, string Say,
     {
         var phrases = telling.Phrases;
         var test = Evidence.Of(check).Test;
-        found = found is { Length: > 0 } ? found : test is not null && Tested.Found(test, telling) is { Length: > 0 } read ? read : phrases["slot.found"];
+        found = found is { Length: > 0 } ? found : test is not null && Tested.Found(test, telling) is { Length: > 0 } read ? read : phrases[Phrase.Slot.Found];
         var lacks = test is null ? "" : Short.By(test, telling);
         return
         [
             ("found", found),
-            ("limit", test is null ? phrases["slot.limit"] : Limit.Plain(test, telling)),
-            ("short", lacks.Length > 0 ? lacks : phrases["slot.short"]),
+            ("limit", test is null ? phrases[Phrase.Slot.Limit] : Limit.Plain(test, telling)),
+            ("short", lacks.Length > 0 ? lacks : phrases[Phrase.Slot.Short]),
             ("count", count.ToString(CultureInfo.InvariantCulture)),
             ("place", check.Part.Place is { } place ? phrases.Of(place.Say) : Naming.Part(check.Part, phrases)),
             ("part", Naming.Part(check.Part, phrases)),

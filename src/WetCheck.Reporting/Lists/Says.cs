@@ -18,7 +18,7 @@ internal static class Says
     public static string Line(IEnumerable<Cited> cited, Phrases phrases, int most = int.MaxValue)
     {
         var said = cited.Select(c => c.Say(phrases)).Distinct().Take(most).ToList();
-        return said.Count == 0 ? Sentence.Capital(phrases["doubt.practice"]) : string.Join("; ", said);
+        return said.Count == 0 ? Sentence.Capital(phrases[Phrase.Doubt.Practice]) : string.Join("; ", said);
     }
 
     /// <summary>Rows of the versions in force first; those of the rule as a whole where they have none.</summary>
@@ -46,7 +46,7 @@ internal sealed record Cited(SourceEntry Entry, int? Edition, string? SeenIn)
 
     public string Say(Phrases phrases)
     {
-        var doubt = Entry.GivenIn.Length > 0 ? phrases.Say("doubt.given-in", ("file", Entry.GivenIn)) : Doubt(Entry.Status, phrases);
+        var doubt = Entry.GivenIn.Length > 0 ? phrases.Say(Phrase.Doubt.GivenIn, ("file", Entry.GivenIn)) : Doubt(Entry.Status, phrases);
         if (Entry.Status == SourceStatus.Practice)
         {
             return Sentence.Capital(doubt);
@@ -54,7 +54,7 @@ internal sealed record Cited(SourceEntry Entry, int? Edition, string? SeenIn)
 
         var year = Edition?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "";
         var named = Sentence.Joined(Publisher, Entry.Document, year, Entry.Section);
-        var seen = SeenIn is null ? "" : phrases.Say("doubt.seen-in", ("family", SeenIn));
+        var seen = SeenIn is null ? "" : phrases.Say(Phrase.Doubt.SeenIn, ("family", SeenIn));
         return string.Join(", ", new[] { Sentence.Capital(named), doubt, seen }.Where(part => part.Length > 0));
     }
 
@@ -70,9 +70,9 @@ internal sealed record Cited(SourceEntry Entry, int? Edition, string? SeenIn)
     public static string Doubt(SourceStatus status, Phrases phrases) => status switch
     {
         SourceStatus.Seen => "",
-        SourceStatus.SecondHand => phrases["doubt.second-hand"],
-        SourceStatus.FromMemory => phrases["doubt.from-memory"],
-        SourceStatus.Computed => phrases["doubt.computed"],
-        _ => phrases["doubt.practice"],
+        SourceStatus.SecondHand => phrases[Phrase.Doubt.SecondHand],
+        SourceStatus.FromMemory => phrases[Phrase.Doubt.FromMemory],
+        SourceStatus.Computed => phrases[Phrase.Doubt.Computed],
+        _ => phrases[Phrase.Doubt.Practice],
     };
 }

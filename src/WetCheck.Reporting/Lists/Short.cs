@@ -14,7 +14,7 @@ internal static class Short
         }
 
         var lacks = Fall.Of(fact) is { } fall ? telling.Show.FallShort(-least, fall) : telling.Show.Short(-least, Found.UnitOf(fact, telling));
-        return test.Slack.AsRead.IsPoint ? lacks : telling.Phrases.Say("bound.least", ("amount", lacks));
+        return test.Slack.AsRead.IsPoint ? lacks : telling.Phrases.Say(Phrase.Bound.Least, ("amount", lacks));
     }
 
     /// <summary>True where the limit is a greatest value: what is found lies over it.</summary>

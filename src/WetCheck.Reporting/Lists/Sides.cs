@@ -18,9 +18,9 @@ internal static class Sides
             var label = ("codes", phrases.List(names));
             return Sentence.Closed(Sentence.Capital(group.Outcome switch
             {
-                Outcome.Ok => phrases.Say("look.side-ok", label),
-                Outcome.NotHere => phrases.Say("look.side-none", label),
-                _ => phrases.Say(names.Count > 1 ? "look.sides-ask" : "look.side-asks", label, ("limit", group.Brief)),
+                Outcome.Ok => phrases.Say(Phrase.Look.SideOk, label),
+                Outcome.NotHere => phrases.Say(Phrase.Look.SideNone, label),
+                _ => phrases.Say(names.Count > 1 ? Phrase.Look.SidesAsk : Phrase.Look.SideAsks, label, ("limit", group.Brief)),
             }));
         }));
     }
@@ -71,7 +71,7 @@ internal static class Sides
             .Select(when => by == LabelBy.Fact ? BesideCode(when) : when).OfType<Condition>()
             .Select(when => new SideLabel(Conditions.Say(when, null, telling.Walk.Book, telling.Phrases), null))
             .ToList();
-        return whens.Count > 0 ? whens : [new SideLabel(telling.Phrases["look.otherwise"], null)];
+        return whens.Count > 0 ? whens : [new SideLabel(telling.Phrases[Phrase.Look.Otherwise], null)];
     }
 
     /// <summary>What a version asks beside its code; null where that is nothing.</summary>

@@ -15,24 +15,24 @@ internal static class VerdictLines
     /// <summary>"NOT READY for the flood test."</summary>
     public static string Ready(Telling telling) => telling.Walk.Verdict switch
     {
-        Verdict.NotReady => telling.Phrases.Say("verdict.not-ready", ("next", Next(telling))),
-        Verdict.Unfinished => telling.Phrases["verdict.unfinished"],
-        _ => telling.Phrases["verdict.nothing-owed"],
+        Verdict.NotReady => telling.Phrases.Say(Phrase.Verdict.NotReady, ("next", Next(telling))),
+        Verdict.Unfinished => telling.Phrases[Phrase.Verdict.Unfinished],
+        _ => telling.Phrases[Phrase.Verdict.NothingOwed],
     };
 
     private static IEnumerable<string> NotReady(Telling telling, string ready)
     {
         var phrases = telling.Phrases;
         var all = telling.Walk.ToFix.ToList();
-        yield return $"{ready} {phrases.Count("verdict.to-fix", all.Count)}";
+        yield return $"{ready} {phrases.Count(Phrase.Verdict.ToFix, all.Count)}";
         yield return string.Join(", ", all.GroupBy(entry => entry.Severity).OrderBy(group => group.Key).Select(group => group.Key == Severity.Stop
-            ? phrases.Say("verdict.stops", ("count", Severities(group)), ("numbers", Numbers.Few(NumbersOf(group), phrases)))
+            ? phrases.Say(Phrase.Verdict.Stops, ("count", Severities(group)), ("numbers", Numbers.Few(NumbersOf(group), phrases)))
             : Severities(group))) + ".";
         var onPaper = all.Where(entry => entry.Paper == Paper.Correction).ToList();
         if (onPaper.Count > 0)
         {
             yield return phrases.Say(
-                onPaper.Count == all.Count ? "verdict.all-on-paper" : "verdict.on-paper",
+                onPaper.Count == all.Count ? Phrase.Verdict.AllOnPaper : Phrase.Verdict.OnPaper,
                 ("count", onPaper.Count.ToString(CultureInfo.InvariantCulture)),
                 ("all", all.Count.ToString(CultureInfo.InvariantCulture)),
                 ("numbers", Numbers.Few(NumbersOf(onPaper), phrases)));
@@ -43,7 +43,7 @@ internal static class VerdictLines
 
     /// <summary>"the flood test".</summary>
     public static string Next(Telling telling) =>
-        (telling.Job.Stage is { } stage ? telling.Phrases.Find("next." + stage) : null) ?? telling.Phrases["next.cover"];
+        (telling.Job.Stage is { } stage ? telling.Phrases.Find("next." + stage) : null) ?? telling.Phrases[Phrase.Next.Cover];
 
     /// <summary>Values that could not be read, by their lines.</summary>
     public static IEnumerable<string> Unread(Telling telling)
@@ -52,7 +52,7 @@ internal static class VerdictLines
         if (lines.Count > 0)
         {
             yield return telling.Phrases.Say(
-                lines.Count == 1 ? "verdict.unread-one" : "verdict.unread",
+                lines.Count == 1 ? Phrase.Verdict.UnreadOne : Phrase.Verdict.Unread,
                 ("lines", string.Join(", ", lines.Select(line => line.ToString(CultureInfo.InvariantCulture)))));
         }
     }

@@ -17,21 +17,21 @@ internal sealed record OwnerEntry(string Number, Mark Mark, string Tag, string S
             first.In(Sentence.Capital(TagOf(item, telling))),
             first.In(text.Seen),
             Asked(text.Ask, telling.Phrases, first),
-            first.In(telling.Phrases.Say("owner.good", ("good", text.Good))),
+            first.In(telling.Phrases.Say(Phrase.Owner.Good, ("good", text.Good))),
             item.Mark == Mark.Stop ? "" : first.In(item.Before));
     }
 
     public static string Asked(string ask, Phrases phrases, FirstUse first)
     {
         var (said, meanings) = first.InSpeech(ask);
-        return phrases.Say("owner.ask", ("ask", said)) + meanings;
+        return phrases.Say(Phrase.Owner.Ask, ("ask", said)) + meanings;
     }
 
     /// <summary>A reading that can't be trusted yet accuses nobody: only the two numbers stand there.</summary>
     public static OwnerText Again(Item item, Telling telling) => new(
-        Sentence.Joined(telling.Phrases.Say("owner.read-again", ("part", item.Subject), ("found", item.Found), ("limit", item.Brief)), item.Do),
-        telling.Phrases["owner.ask-again"],
-        telling.Phrases["owner.good-again"]);
+        Sentence.Joined(telling.Phrases.Say(Phrase.Owner.ReadAgain, ("part", item.Subject), ("found", item.Found), ("limit", item.Brief)), item.Do),
+        telling.Phrases[Phrase.Owner.AskAgain],
+        telling.Phrases[Phrase.Owner.GoodAgain]);
 
     private static string TagOf(Item item, Telling telling)
     {
@@ -39,7 +39,7 @@ internal sealed record OwnerEntry(string Number, Mark Mark, string Tag, string S
         return string.Join(", ", new[]
         {
             item.Mark == Mark.ReadAgain ? "" : OwnerText.Lead(item, telling),
-            item.OnPaper ? phrases["result.on-paper"] : "",
+            item.OnPaper ? phrases[Phrase.Result.OnPaper] : "",
             item.Mark == Mark.ReadAgain ? "" : phrases.Find("owner.for-" + item.Entry.Rule.WorkOf) ?? "",
         }.Where(part => part.Length > 0));
     }

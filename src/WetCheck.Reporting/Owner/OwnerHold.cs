@@ -8,5 +8,5 @@ internal static class OwnerHold
         Sentence.Joined(
             telling.PartOf(kept.Hold.Fact.Id) is { Place: not null } part ? Sentence.Closed(Naming.Place(part, telling.Phrases)) : "",
             OwnerEntry.Asked(telling.Phrases.Of(kept.Hold.Fact.Kind.Ask), telling.Phrases, first),
-            first.In(telling.Phrases.Say("owner.good", ("good", Sentence.Closed(Lines.Amount(kept.Hold, telling))))))))];
+            first.In(telling.Phrases.Say(Phrase.Owner.Good, ("good", Sentence.Closed(Lines.Amount(kept.Hold, telling))))))))];
 }

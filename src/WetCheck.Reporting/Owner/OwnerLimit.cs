@@ -32,9 +32,9 @@ internal static class OwnerLimit
 
     private static string Any(List<string> limits, Telling telling) => limits.Count switch
     {
-        0 => telling.Phrases["slot.limit"],
+        0 => telling.Phrases[Phrase.Slot.Limit],
         1 => limits[0],
-        _ => telling.Phrases.Say("owner.ask-which", ("limits", telling.Phrases.List(limits, "say.or"))),
+        _ => telling.Phrases.Say(Phrase.Owner.AskWhich, ("limits", telling.Phrases.List(limits, Phrase.Say.Or))),
     };
 
     /// <summary>All its limits, where nothing is known that tells which holds.</summary>
@@ -46,7 +46,7 @@ internal static class OwnerLimit
     {
         var bounds = Fixed(rule).DistinctBy(one => (one.By, one.Held.Value)).OrderBy(one => one.Held.Value).ToList();
         return bounds is [{ By: Comparison.AtLeast or Comparison.Over } least, { By: Comparison.AtMost or Comparison.Under } most] && least.Read == most.Read
-            ? telling.Phrases.Say("owner.range", ("from", Figure(least.Held, least.By, telling)), ("to", Figure(most.Held, most.By, telling)))
+            ? telling.Phrases.Say(Phrase.Owner.Range, ("from", Figure(least.Held, least.By, telling)), ("to", Figure(most.Held, most.By, telling)))
             : null;
     }
 

@@ -7,7 +7,7 @@ internal sealed record OwnerLine(string Number, string See, string Good)
     public static OwnerLine Of(SeeLine line, string title, Phrases phrases, FirstUse first) => new(
         line.Number,
         first.In(Sentence.Joined(Sentence.Closed(title), line.See)),
-        line.Good.Length == 0 ? "" : first.In(phrases.Say("owner.good", ("good", line.Good))));
+        line.Good.Length == 0 ? "" : first.In(phrases.Say(Phrase.Owner.Good, ("good", line.Good))));
 }
 
 /// <summary>What to ask to see before one cover.</summary>
@@ -15,7 +15,7 @@ internal sealed record OwnerSection(string Title, IReadOnlyList<OwnerLine> Lines
 {
     /// <param name="isOrdered">The method is known, so that what has no cover can be seen at any time.</param>
     public static OwnerSection Of(SeeGroup group, bool isOrdered, Phrases phrases, FirstUse first) => new(
-        first.In(group.Cover.Length == 0 ? phrases[isOrdered ? "owner.see-now" : "owner.see-any"] : Sentence.Capital(group.Cover)),
+        first.In(group.Cover.Length == 0 ? phrases[isOrdered ? Phrase.Owner.SeeNow : Phrase.Owner.SeeAny] : Sentence.Capital(group.Cover)),
         [.. group.Lines.Select(line => OwnerLine.Of(line, "", phrases, first))],
-        group.More == 0 ? "" : phrases.Count("say.more", group.More));
+        group.More == 0 ? "" : phrases.Count(Phrase.Say.More, group.More));
 }

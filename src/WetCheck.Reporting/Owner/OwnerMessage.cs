@@ -22,18 +22,18 @@ internal static class OwnerMessage
         [
             ("verdict", VerdictLine(telling, page.IsUnread)),
             ("items", PageModel.Array(lines.Take(LinesAtMost))),
-            ("more", left > 0 ? Sentence.Closed(list.Phrases.Count("say.more", left)) : ""),
+            ("more", left > 0 ? Sentence.Closed(list.Phrases.Count(Phrase.Say.More, left)) : ""),
             ("open", PageModel.Array(Message.Open(list, withLooks: items.Count > 0))),
             ("counts", Opening.Counts(telling)),
-            ("say", items.Count > 0 ? list.Phrases["owner.message-say"] : ""),
-            ("person", list.Phrases["owner.person"]),
+            ("say", items.Count > 0 ? list.Phrases[Phrase.Owner.MessageSay] : ""),
+            ("person", list.Phrases[Phrase.Owner.Person]),
             .. Message.End(list),
         ]);
     }
 
     private static string VerdictLine(Telling telling, bool isUnread)
     {
-        var said = telling.Phrases.Say("message.verdict", ("job", ""), ("verdict", Opening.Verdict(telling, isUnread)));
+        var said = telling.Phrases.Say(Phrase.Message.Verdict, ("job", ""), ("verdict", Opening.Verdict(telling, isUnread)));
         return Cut(telling.Job.Name, Math.Max(0, Message.Verdict - said.Length)) + said;
     }
 
@@ -41,16 +41,16 @@ internal static class OwnerMessage
     private static string Line(Item item, Telling telling)
     {
         var phrases = telling.Phrases;
-        var mark = item.Mark == Mark.Stop ? " " + phrases["severity.stop"].ToUpperInvariant()
-            : item.Mark == Mark.ReadAgain ? " " + phrases["result.read-again"].ToUpper(CultureInfo.InvariantCulture)
-            : item.OnPaper ? " " + phrases["result.on-paper"] : "";
+        var mark = item.Mark == Mark.Stop ? " " + phrases[Phrase.Severity.Stop].ToUpperInvariant()
+            : item.Mark == Mark.ReadAgain ? " " + phrases[Phrase.Result.ReadAgain].ToUpper(CultureInfo.InvariantCulture)
+            : item.OnPaper ? " " + phrases[Phrase.Result.OnPaper] : "";
         var text = item.Mark == Mark.ReadAgain ? OwnerEntry.Again(item, telling) : OwnerText.For(item.Entry, telling);
         var title = $"{item.Number}{mark} {item.Place}: {item.What}.";
         var lead = item.Mark == Mark.ReadAgain ? "" : OwnerText.Lead(item, telling);
         var numbered = Sentence.Joined(item.Number + mark, lead.Length == 0 ? "" : lead + ":");
         var lines = new[]
         {
-            Sentence.Joined(numbered, text.Seen, phrases.Say("owner.ask", ("ask", text.Ask))),
+            Sentence.Joined(numbered, text.Seen, phrases.Say(Phrase.Owner.Ask, ("ask", text.Ask))),
             Sentence.Joined(numbered, text.Seen),
             Sentence.Joined(numbered, Sentence.First(text.Seen)),
             title,
@@ -61,7 +61,7 @@ internal static class OwnerMessage
     private static string SeeLine(Look look, Telling telling)
     {
         var line = Reporting.SeeLine.Of(look, telling);
-        return telling.Phrases.Say("owner.message-see", ("number", line.Number), ("see", line.See));
+        return telling.Phrases.Say(Phrase.Owner.MessageSee, ("number", line.Number), ("see", line.See));
     }
 
     private static string Cut(string text, int most) => text.Length <= most ? text : text[..Math.Max(0, most - 3)] + "...";

@@ -37,11 +37,11 @@ internal sealed class OwnerModel(OwnerPage page, Func<string, string> escape, st
             ("closing", escape(list.Closing)),
             ("words", PageModel.Object(
                 OwnerWords.Select(word => (word.Replace('-', '_'), (object)escape(list.Phrases["owner." + word])))
-                    .Append(("to_hold", escape(list.Phrases["group.to-hold"]))))));
+                    .Append(("to_hold", escape(list.Phrases[Phrase.Group.ToHold]))))));
     }
 
     /// <summary>Lines under a heading, at the end of the page.</summary>
-    private IEnumerable<ScriptObject> Blocks() => new[] { ("group.hidden", page.Hidden), ("group.take-care", page.Care), ("group.notes", page.Notes) }
+    private IEnumerable<ScriptObject> Blocks() => new[] { (Phrase.Group.Hidden, page.Hidden), (Phrase.Group.TakeCare, page.Care), (Phrase.Group.Notes, page.Notes) }
         .Where(block => block.Item2.Count > 0)
         .Select(block => PageModel.Object(("title", escape(page.List.Phrases[block.Item1])), ("lines", Lines(block.Item2))));
 
@@ -53,7 +53,7 @@ internal sealed class OwnerModel(OwnerPage page, Func<string, string> escape, st
     private ScriptObject Entry(OwnerEntry entry) => PageModel.Object(
         ("number", escape(entry.Number)),
         ("mark", entry.Mark switch { Mark.Stop => "stop", Mark.ReadAgain => "again", _ => "correction" }),
-        ("word", escape(page.List.Phrases[entry.Mark switch { Mark.Stop => "severity.stop", Mark.ReadAgain => "result.read-again", _ => "result.correction" }])),
+        ("word", escape(page.List.Phrases[entry.Mark switch { Mark.Stop => Phrase.Severity.Stop, Mark.ReadAgain => Phrase.Result.ReadAgain, _ => Phrase.Result.Correction }])),
         ("tag", escape(entry.Tag)),
         ("seen", escape(entry.Seen)),
         ("ask", escape(entry.Ask)),

@@ -44,19 +44,19 @@ internal sealed record OwnerPage(
             first.In(Opening.Verdict(telling, unread)),
             first.In(Sentence.Joined(Opening.Why(telling, unread), Opening.Counts(telling))),
             first.InSpeech(Opening.SayThis(telling, unread)) is var (said, meanings) ? said + meanings : "",
-            toFix.Count == 0 ? [] : [phrases["owner.photograph"], first.In(phrases["owner.measure"])],
-            toFix.Count(entry => entry.Severity == Severity.Stop) > StopsOnPage ? phrases["owner.stops-go-on"] : "",
+            toFix.Count == 0 ? [] : [phrases[Phrase.Owner.Photograph], first.In(phrases[Phrase.Owner.Measure])],
+            toFix.Count(entry => entry.Severity == Severity.Stop) > StopsOnPage ? phrases[Phrase.Owner.StopsGoOn] : "",
             [.. list.Groups.Select(group => new OwnerGroup(
                 group.Key,
                 phrases.Find("owner.group-" + group.Key) ?? group.Title,
                 [.. group.Items.Select(item => OwnerEntry.Of(item, telling, first))]))],
             OwnerHold.Of(telling, first),
             [.. StopLines.Of(list).Select(first.In)],
-            toFix.Count == 0 ? [] : [phrases.Say("owner.hold-on", ("number", toFix[0].Number)), phrases["owner.wait"]],
+            toFix.Count == 0 ? [] : [phrases.Say(Phrase.Owner.HoldOn, ("number", toFix[0].Number)), phrases[Phrase.Owner.Wait]],
             [.. shown.Select(look => (Line: SeeLine.Of(look, telling), Looks.Of(look, telling).Title))
                 .Distinct()
                 .Select(one => OwnerLine.Of(one.Line, one.Title, phrases, first))],
-            !unread && walk.Looks.Count > shown.Count ? phrases.Count("say.more", walk.Looks.Count - shown.Count) : "",
+            !unread && walk.Looks.Count > shown.Count ? phrases.Count(Phrase.Say.More, walk.Looks.Count - shown.Count) : "",
             Explained(list.Hidden, first),
             Explained(list.Cautions, first),
             Explained(list.Notes, first),

@@ -13,7 +13,7 @@ internal static class OwnerSheet
     }));
 
     public static string Markdown(Walk walk, Listing list) => Sheet.Fill(walk.Book, "owner.md", new OwnerModel(OwnerPage.Of(walk, list), Escape.Markdown).Build())
-        + $"\n---\n\n**{Escape.Markdown(list.Phrases["owner.give"])}**\n\n"
+        + $"\n---\n\n**{Escape.Markdown(list.Phrases[Phrase.Owner.Give])}**\n\n"
         + PunchPage.PunchMarkdown(walk.Book, list);
 
     /// <summary>A message has only the letters that every phone sends as one.</summary>
@@ -21,5 +21,5 @@ internal static class OwnerSheet
         Sheet.Fill(walk.Book, "owner.txt", OwnerMessage.Model(walk, list)).Replace('\u00ab', '"').Replace('\u00bb', '"');
 
     private static FilledSheet Given(FilledSheet punch, Listing list) =>
-        punch with { Html = $"<p class=\"give\">{HtmlPage.Text(list.Phrases["owner.give"])}</p>\n{punch.Html}" };
+        punch with { Html = $"<p class=\"give\">{HtmlPage.Text(list.Phrases[Phrase.Owner.Give])}</p>\n{punch.Html}" };
 }

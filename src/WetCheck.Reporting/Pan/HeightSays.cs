@@ -14,7 +14,7 @@ internal sealed record HeightSays(PanSays Pan)
     {
         var named = places.Where(place => place.Length > 0).ToList();
         return named.Count == 0 ? Phrases[$"heights.{key}"]
-            : Phrases.Say("heights.of", ("what", Phrases[$"heights.{key}"]), ("places", named.Count == 4 ? Phrases["heights.all-round"] : Pan.Alike(named.Select(Pan.Side))));
+            : Phrases.Say(Phrase.Heights.Of, ("what", Phrases[$"heights.{key}"]), ("places", named.Count == 4 ? Phrases[Phrase.Heights.AllRound] : Pan.Alike(named.Select(Pan.Side))));
     }
 
     /// <summary>What a rule asks, and on the tape from where.</summary>
@@ -32,7 +32,7 @@ internal sealed record HeightSays(PanSays Pan)
     public string Way(string key, WaterWay way, string datum) => Phrases.Say(key, ("way", Way(way)), ("height", Told(way.Height, inches => Signed(inches, datum))));
 
     /// <summary>"over its edge, left wall".</summary>
-    public string Way(WaterWay way) => Phrases.Say($"heights.way-{way.Key}", ("place", way.Place.Length > 0 ? Pan.Side(way.Place) : Phrases["heights.all-round"]));
+    public string Way(WaterWay way) => Phrases.Say($"heights.way-{way.Key}", ("place", way.Place.Length > 0 ? Pan.Side(way.Place) : Phrases[Phrase.Heights.AllRound]));
 
     public string Kinds(string kind) => Phrases.Of(Pan.Book.Vocabulary.Kind(kind)!.Several);
 
@@ -42,18 +42,18 @@ internal sealed record HeightSays(PanSays Pan)
     {
         if (height.IsApart)
         {
-            return Phrases["heights.apart"];
+            return Phrases[Phrase.Heights.Apart];
         }
 
         var said = height.Is.AsRead switch
         {
             { IsPoint: true, Lo: { } at } => say(at),
-            { Lo: { } low, Hi: { } high } => Phrases.Say("heights.between", ("low", say(low)), ("high", say(high))),
-            { Lo: { } low } => Phrases.Say("heights.at-least", ("low", say(low))),
-            { Hi: { } high } => Phrases.Say("heights.at-most", ("high", say(high))),
-            _ => Phrases["heights.not-known"],
+            { Lo: { } low, Hi: { } high } => Phrases.Say(Phrase.Heights.Between, ("low", say(low)), ("high", say(high))),
+            { Lo: { } low } => Phrases.Say(Phrase.Heights.AtLeast, ("low", say(low))),
+            { Hi: { } high } => Phrases.Say(Phrase.Heights.AtMost, ("high", say(high))),
+            _ => Phrases[Phrase.Heights.NotKnown],
         };
-        return height.IsPlanned && !height.Is.IsUnknown ? Phrases.Say("heights.planned", ("height", said)) : said;
+        return height.IsPlanned && !height.Is.IsUnknown ? Phrases.Say(Phrase.Heights.Planned, ("height", said)) : said;
     }
 
     private string Plain(Rational inches) => Phrases.Show.Of(inches, Unit);

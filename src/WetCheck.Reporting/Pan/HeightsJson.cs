@@ -1,4 +1,3 @@
-using System.Text.Json;
 using WetCheck.Model;
 
 namespace WetCheck.Reporting;
@@ -6,82 +5,79 @@ namespace WetCheck.Reporting;
 /// <summary>The heights of a floor in JSON. Inches above the datum named.</summary>
 internal static class HeightsJson
 {
-    public static void Write(Utf8JsonWriter json, HeightReport heights, PanSays says)
+    public static HeightsShape Shape(HeightReport heights, PanSays says) => new()
     {
-        json.WriteStartObject("heights");
-        json.WriteStartArray("lines");
-        foreach (var line in heights.Lines)
-        {
-            json.WriteStartObject();
-            json.WriteString("group", line.Group.ToString().ToLowerInvariant());
-            json.WriteString("key", line.Key);
-            json.WriteString("place", line.Place);
-            json.WriteString("above", line.Datum);
-            Told(json, line.Height);
-            json.WriteEndObject();
-        }
+        Lines = [.. heights.Lines.Select(Line)],
+        Asked = [.. heights.Asked.Select(asked => Asked(asked, says))],
+        Water = [.. heights.Water.Select(Stand)],
+        Missing = PanJson.Missing(heights.Missing, says),
+    };
 
-        json.WriteEndArray();
-        json.WriteStartArray("asked");
-        foreach (var asked in heights.Asked)
+    private static HeightLineShape Line(HeightLine line)
+    {
+        var (height, least, most) = Figures(line.Height);
+        return new()
         {
-            json.WriteStartObject();
-            json.WriteString("key", asked.Key);
-            json.WriteString("above", asked.Datum);
-            Told(json, asked.Least);
-            PanCaseJson.Texts(json, "codes", asked.Codes);
-            json.WriteString("say", new HeightSays(says).Asked(asked));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartArray("water");
-        foreach (var stand in heights.Water)
-        {
-            Stand(json, stand);
-        }
-
-        json.WriteEndArray();
-        PanJson.Missing(json, heights.Missing, says);
-        json.WriteEndObject();
+            Group = line.Group.ToString().ToLowerInvariant(),
+            Key = line.Key,
+            Place = line.Place,
+            Above = line.Datum,
+            Height = height,
+            Least = least,
+            Most = most,
+            Planned = line.Height.IsPlanned,
+            ReadAgain = line.Height.IsApart,
+        };
     }
 
-    private static void Stand(Utf8JsonWriter json, WaterStand stand)
+    private static HeightAskedShape Asked(HeightAsked asked, PanSays says)
     {
-        json.WriteStartObject();
-        json.WriteString("layer", stand.Layer);
-        json.WriteBoolean("in_use", stand.InUse);
-        json.WriteString("at_the_entry", stand.AtTheEntry.ToString().ToLowerInvariant());
-        json.WriteString("above", stand.Datum);
-        Ways(json, "ways", stand.Ways);
-        Ways(json, "open", stand.Open);
-        PanCaseJson.Texts(json, "unseen", stand.Unseen);
-        json.WriteEndObject();
+        var (height, least, most) = Figures(asked.Least);
+        return new()
+        {
+            Key = asked.Key,
+            Above = asked.Datum,
+            Height = height,
+            Least = least,
+            Most = most,
+            Planned = asked.Least.IsPlanned,
+            ReadAgain = asked.Least.IsApart,
+            Codes = asked.Codes,
+            Say = new HeightSays(says).Asked(asked),
+        };
     }
 
-    private static void Ways(Utf8JsonWriter json, string key, IReadOnlyList<WaterWay> ways)
+    private static WaterShape Stand(WaterStand stand) => new()
     {
-        json.WriteStartArray(key);
-        foreach (var way in ways)
-        {
-            json.WriteStartObject();
-            json.WriteString("key", way.Key);
-            json.WriteString("place", way.Place);
-            Told(json, way.Height);
-            json.WriteEndObject();
-        }
+        Layer = stand.Layer,
+        InUse = stand.InUse,
+        AtTheEntry = stand.AtTheEntry.ToString().ToLowerInvariant(),
+        Above = stand.Datum,
+        Ways = [.. stand.Ways.Select(Way)],
+        Open = [.. stand.Open.Select(Way)],
+        Unseen = stand.Unseen,
+    };
 
-        json.WriteEndArray();
+    private static WaterWayShape Way(WaterWay way)
+    {
+        var (height, least, most) = Figures(way.Height);
+        return new()
+        {
+            Key = way.Key,
+            Place = way.Place,
+            Height = height,
+            Least = least,
+            Most = most,
+            Planned = way.Height.IsPlanned,
+            ReadAgain = way.Height.IsApart,
+        };
     }
 
     /// <summary>One number as read, or the bounds that are known of it.</summary>
-    private static void Told(Utf8JsonWriter json, HeightTold told)
+    private static (decimal? Height, decimal? Least, decimal? Most) Figures(HeightTold told)
     {
         var read = told.Is.AsRead;
-        PanCaseJson.Number(json, "height", read.IsPoint ? read.Lo!.Value.Approximate : null);
-        PanCaseJson.Number(json, "least", read.Lo?.Approximate);
-        PanCaseJson.Number(json, "most", read.Hi?.Approximate);
-        json.WriteBoolean("planned", told.IsPlanned);
-        json.WriteBoolean("read_again", told.IsApart);
+        var (least, most) = (JsonFigures.Known(read.Lo?.Approximate), JsonFigures.Known(read.Hi?.Approximate));
+        return (read.IsPoint ? least : null, least, most);
     }
 }

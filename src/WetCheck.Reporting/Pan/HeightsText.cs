@@ -19,45 +19,46 @@ public static class HeightsText
             lines.AddRange(Block(phrases[$"heights.group-{group.Key.ToString().ToLowerInvariant()}"], Alike(group, says)));
         }
 
-        lines.AddRange(Block(phrases["heights.asked"], heights.Asked.Select(says.Asked)));
+        lines.AddRange(Block(phrases[Phrase.Heights.Asked], heights.Asked.Select(says.Asked)));
         foreach (var stand in heights.Water)
         {
             lines.AddRange(Block(phrases[$"heights.water-{stand.Layer}-{(stand.InUse ? "use" : "test")}"], Water(stand, says)));
         }
 
-        lines.AddRange(Block(phrases["pan.missing"], heights.Missing.Select(says.Pan.Missing)));
+        lines.AddRange(Block(phrases[Phrase.Pan.Missing], heights.Missing.Select(says.Pan.Missing)));
         lines.Add("");
-        lines.AddRange(Column.Wrap(phrases["heights.how"]));
-        lines.AddRange(Column.Wrap(phrases["close.record"]));
+        lines.AddRange(Column.Wrap(phrases[Phrase.Heights.How]));
+        lines.AddRange(Column.Wrap(phrases[Phrase.Close.Record]));
         return string.Join('\n', lines) + "\n";
     }
 
     /// <summary>What is the same at several walls is one line.</summary>
     private static IEnumerable<string> Alike(IEnumerable<HeightLine> group, HeightSays says) => group
         .GroupBy(line => (line.Key, Says: says.Line(line)))
-        .Select(alike => says.Pan.Phrases.Say("heights.line", ("what", says.Name(alike.Key.Key, [.. alike.Select(line => line.Place)])), ("height", alike.Key.Says)));
+        .Select(alike => says.Pan.Phrases.Say(Phrase.Heights.Line, ("what", says.Name(alike.Key.Key, [.. alike.Select(line => line.Place)])), ("height", alike.Key.Says)));
 
     private static IEnumerable<string> Water(WaterStand stand, HeightSays says)
     {
         for (var at = 0; at < Math.Min(2, stand.Ways.Count); at++)
         {
-            yield return says.Way(at == 0 ? "heights.first-out" : "heights.second-out", stand.Ways[at], stand.Datum);
+            yield return says.Way(at == 0 ? Phrase.Heights.FirstOut : Phrase.Heights.SecondOut, stand.Ways[at], stand.Datum);
         }
 
-        yield return says.Pan.Phrases[stand.Ways.Count == 0 ? "heights.no-way" : stand.AtTheEntry switch
+        yield return says.Pan.Phrases[stand.Ways.Count == 0 ? Phrase.Heights.NoWay : stand.AtTheEntry switch
         {
-            Tri.Yes => "heights.at-entry",
-            Tri.No => "heights.not-at-entry",
-            _ => "heights.entry-open",
+            Tri.Yes => Phrase.Heights.AtEntry,
+            Tri.No => Phrase.Heights.NotAtEntry,
+            _ => Phrase.Heights.EntryOpen,
         }];
         if (stand.Open.Count > 0)
         {
-            yield return says.Pan.Phrases.Say("heights.open", ("ways", string.Join("; ", stand.Open.Select(says.Way))));
+            yield return says.Pan.Phrases.Say(Phrase.Heights.Open, ("ways", string.Join("; ", stand.Open.Select(says.Way))));
         }
 
         if (stand.Unseen.Count > 0)
         {
-            yield return says.Pan.Phrases.Say("heights.unseen", ("kinds", says.Pan.Phrases.List([.. stand.Unseen.Select(says.Kinds)])));
+            yield return says.Pan.Phrases.Say(Phrase.Heights.Unseen,
+                ("kinds", says.Pan.Phrases.List([.. stand.Unseen.Select(says.Kinds)])));
         }
     }
 

@@ -1,77 +1,60 @@
-using System.Text.Json;
 using WetCheck.Model;
+using static WetCheck.Reporting.JsonFigures;
 
 namespace WetCheck.Reporting;
 
 /// <summary>The level readings of a floor in JSON. Inches; falls in inches per foot.</summary>
 internal static class LevelsJson
 {
-    public static void Write(Utf8JsonWriter json, LevelReport levels, PanSays says)
+    public static LevelsShape Shape(LevelReport levels, PanSays says) => new()
     {
-        json.WriteStartObject("levels");
-        PanCaseJson.Place(json, "first_out_at", levels.FirstOut?.At);
-        PanCaseJson.Number(json, "first_out", levels.FirstOut?.Height);
-        json.WriteNumber("readings", levels.Readings);
-        PanCaseJson.Number(json, "half_mark", levels.Half);
-        PanCaseJson.Number(json, "spacing", levels.Spacing);
-        PanCaseJson.Number(json, "hides", 2 * levels.Spacing);
-        Each(json, "planes", levels.Planes, plane => Plane(json, plane, says));
-        Each(json, "low_spots", levels.Ponds, pond => Numbers(json, pond.At, ("depth", pond.Depth), ("least", pond.Least), ("most", pond.Most), ("area", pond.Area), ("volume", pond.Volume)));
-        Each(json, "flats", levels.Flats, flat => Numbers(json, flat.At, ("most", flat.Most * 12)));
-        Each(json, "bumps", levels.Bumps, bump => Numbers(json, bump.At, ("shave", bump.Off), ("readings", bump.Readings)));
-        Each(json, "read_again", levels.Again, again =>
-        {
-            PanCaseJson.Place(json, "at", again.At);
-            json.WriteString("why", again.Key);
-        });
-        Each(json, "contours", levels.Contours, line =>
-        {
-            PanCaseJson.Number(json, "height", line.Height);
-            PanCaseJson.Ring(json, "line", line.Line);
-        });
-        PanJson.Missing(json, levels.Missing, says);
-        json.WriteEndObject();
-    }
+        FirstOutAt = Known(levels.FirstOut?.At),
+        FirstOut = Known(levels.FirstOut?.Height),
+        Readings = levels.Readings,
+        HalfMark = Known(levels.Half),
+        Spacing = Known(levels.Spacing),
+        Hides = Known(2 * levels.Spacing),
+        Planes = [.. levels.Planes.Select(plane => Plane(plane, says))],
+        LowSpots = [.. levels.Ponds.Select(LowSpot)],
+        Flats = [.. levels.Flats.Select(flat => new FlatShape { At = Place(flat.At), Most = Round(flat.Most * 12) })],
+        Bumps = [.. levels.Bumps.Select(bump => new BumpShape { At = Place(bump.At), Shave = Round(bump.Off), Readings = bump.Readings })],
+        ReadAgain = [.. levels.Again.Select(again => new ReadAgainShape { At = Place(again.At), Why = again.Key })],
+        Contours = [.. levels.Contours.Select(line => new ContourShape { Height = Round(line.Height), Line = Ring(line.Line) })],
+        Missing = PanJson.Missing(levels.Missing, says),
+    };
 
-    private static void Plane(Utf8JsonWriter json, LevelPlane plane, PanSays says)
+    private static LevelPlaneShape Plane(LevelPlane plane, PanSays says) => new()
     {
-        json.WriteString("kind", plane.Corner is null ? "plane" : "fold");
-        json.WriteString("place", plane.Place.Length > 0 || plane.Corner is null ? plane.Place : says.Place(plane.Corner));
-        json.WriteNumber("readings", plane.Readings);
-        PanCaseJson.Number(json, "estimate", plane.Estimate * 12);
-        PanCaseJson.Number(json, "least", plane.Least * 12);
-        PanCaseJson.Number(json, "most", plane.Most * 12);
-        PanCaseJson.Number(json, "uneven", plane.Uneven);
-        Each(json, "held", plane.Held, held =>
-        {
-            PanCaseJson.Limits(json, held.Limits);
-            json.WriteBoolean("disputed", held.Limits.Disputed);
-            json.WriteString("flat", Word(held.Flat));
-            json.WriteString("steep", held.Steep is { } steep ? Word(steep) : null);
-        });
-    }
+        Kind = plane.Corner is null ? "plane" : "fold",
+        Place = plane.Place.Length > 0 || plane.Corner is null ? plane.Place : says.Place(plane.Corner),
+        Readings = plane.Readings,
+        Estimate = Known(plane.Estimate * 12),
+        Least = Known(plane.Least * 12),
+        Most = Known(plane.Most * 12),
+        Uneven = Round(plane.Uneven),
+        Held = [.. plane.Held.Select(Held)],
+    };
 
-    private static void Numbers(Utf8JsonWriter json, Spot at, params IReadOnlyList<(string Key, double Number)> numbers)
+    private static LevelHeldShape Held(LevelHeld held) => new()
     {
-        PanCaseJson.Place(json, "at", at);
-        foreach (var (key, number) in numbers)
-        {
-            PanCaseJson.Number(json, key, number);
-        }
-    }
+        Measure = LimitsJson.Measure(held.Limits),
+        Least = LimitsJson.PerFoot(held.Limits.Least),
+        Most = LimitsJson.PerFoot(held.Limits.Most),
+        Held = LimitsJson.Answers(held.Limits),
+        Disputed = held.Limits.Disputed,
+        Flat = Word(held.Flat),
+        Steep = held.Steep is { } steep ? Word(steep) : null,
+    };
 
-    private static void Each<T>(Utf8JsonWriter json, string key, IReadOnlyList<T> all, Action<T> write)
+    private static LowSpotShape LowSpot(LevelPond pond) => new()
     {
-        json.WriteStartArray(key);
-        foreach (var one in all)
-        {
-            json.WriteStartObject();
-            write(one);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
+        At = Place(pond.At),
+        Depth = Round(pond.Depth),
+        Least = Round(pond.Least),
+        Most = Round(pond.Most),
+        Area = Round(pond.Area),
+        Volume = Round(pond.Volume),
+    };
 
     private static string Word(LevelVerdict verdict) => verdict switch
     {

@@ -15,17 +15,17 @@ public static class LevelsText
         var levels = floor.Levels;
         var isTold = levels.Readings > 0 && floor.Falls.Outline.Count > 0;
         var lines = new List<string>(ScreenText.Head(Heading.Of(new Telling(walk, phrases), when)));
-        lines.AddRange(Block("levels.readings", levels.Readings > 0 ? [says.Count(levels)] : []));
-        lines.AddRange(Block("pan.missing", levels.Missing.Select(says.Pan.Missing)));
-        lines.AddRange(Block("levels.again", levels.Again.Select(says.Again)));
-        lines.AddRange(Block("levels.planes", levels.Planes.Count > 0 ? says.Planes(levels.Planes) : isTold ? [phrases["levels.no-planes"]] : []));
-        lines.AddRange(Block("levels.ponds", Ponds(levels, says, isTold)));
-        lines.AddRange(Block("levels.first-out", levels.FirstOut is var (edge, height) ? [phrases.Say("levels.edge", ("at", says.Pan.Place(edge)), ("height", says.Pan.Length(height)))] : []));
-        lines.AddRange(Block("levels.bumps", levels.Bumps.Select(says.Bump)));
-        lines.AddRange(Block("levels.flats", levels.Flats.Select(says.Flat)));
+        lines.AddRange(Block(Phrase.Levels.Readings, levels.Readings > 0 ? [says.Count(levels)] : []));
+        lines.AddRange(Block(Phrase.Pan.Missing, levels.Missing.Select(says.Pan.Missing)));
+        lines.AddRange(Block(Phrase.Levels.Again, levels.Again.Select(says.Again)));
+        lines.AddRange(Block(Phrase.Levels.Planes, levels.Planes.Count > 0 ? says.Planes(levels.Planes) : isTold ? [phrases[Phrase.Levels.NoPlanes]] : []));
+        lines.AddRange(Block(Phrase.Levels.Ponds, Ponds(levels, says, isTold)));
+        lines.AddRange(Block(Phrase.Levels.FirstOut, levels.FirstOut is var (edge, height) ? [phrases.Say(Phrase.Levels.Edge, ("at", says.Pan.Place(edge)), ("height", says.Pan.Length(height)))] : []));
+        lines.AddRange(Block(Phrase.Levels.Bumps, levels.Bumps.Select(says.Bump)));
+        lines.AddRange(Block(Phrase.Levels.Flats, levels.Flats.Select(says.Flat)));
         lines.Add("");
-        lines.AddRange(Column.Wrap(phrases["levels.how"]));
-        lines.AddRange(Column.Wrap(phrases["close.record"]));
+        lines.AddRange(Column.Wrap(phrases[Phrase.Levels.How]));
+        lines.AddRange(Column.Wrap(phrases[Phrase.Close.Record]));
         return string.Join('\n', lines) + "\n";
 
         IEnumerable<string> Block(string heading, IEnumerable<string> said)
@@ -39,7 +39,7 @@ public static class LevelsText
     private static IEnumerable<string> Ponds(LevelReport levels, LevelsSays says, bool isTold)
     {
         var isFlooded = isTold && levels.Missing.All(missing => missing.Key is not ("no-level-at-drain" or "no-drain" or "drain-outside" or "drain-clash"));
-        var said = levels.Ponds.Count == 0 && isFlooded ? [says.Pan.Phrases["levels.no-pond"]] : levels.Ponds.Select(says.Pond);
+        var said = levels.Ponds.Count == 0 && isFlooded ? [says.Pan.Phrases[Phrase.Levels.NoPond]] : levels.Ponds.Select(says.Pond);
         return says.Hides(levels) is { } hides ? said.Append(hides) : said;
     }
 }

@@ -1,53 +1,27 @@
-using System.Text.Json;
 using WetCheck.Model;
+using static WetCheck.Reporting.JsonFigures;
 
 namespace WetCheck.Reporting;
 
 /// <summary>The cut sheet of a liner in JSON. Inches.</summary>
 internal static class LinerJson
 {
-    public static void Write(Utf8JsonWriter json, LinerReport liner, PanSays says)
+    public static LinerShape Shape(LinerReport liner, PanSays says) => new()
     {
-        json.WriteStartObject("liner");
-        PanCaseJson.Number(json, "upturn", liner.Upturn);
-        PanCaseJson.Number(json, "along", liner.Cut?.Size.Along);
-        PanCaseJson.Number(json, "across", liner.Cut?.Size.Across);
-        json.WriteStartArray("flaps");
-        foreach (var flap in liner.Cut?.Flaps ?? [])
+        Upturn = Known(liner.Upturn),
+        Along = Known(liner.Cut?.Size.Along),
+        Across = Known(liner.Cut?.Size.Across),
+        Flaps = [.. (liner.Cut?.Flaps ?? []).Select(flap =>
+            new FlapShape { Side = flap.Side, Length = Round(flap.Length), Beyond = Round(flap.Beyond) })],
+        Corners = [.. (liner.Cut?.Corners ?? []).Select(corner => new LinerCornerShape
         {
-            json.WriteStartObject();
-            json.WriteString("side", flap.Side);
-            PanCaseJson.Number(json, "length", flap.Length);
-            PanCaseJson.Number(json, "beyond", flap.Beyond);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartArray("corners");
-        foreach (var corner in liner.Cut?.Corners ?? [])
-        {
-            json.WriteStartObject();
-            json.WriteString("corner", corner.Corner);
-            PanCaseJson.Place(json, "at", corner.At);
-            PanCaseJson.Number(json, "covers", corner.Covers);
-            json.WriteBoolean("patch", corner.Covers == 0 || corner.AtCurb);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartArray("rolls");
-        foreach (var roll in liner.Cut?.Rolls ?? [])
-        {
-            json.WriteStartObject();
-            PanCaseJson.Number(json, "width", roll.Width);
-            PanCaseJson.Number(json, "length", roll.Length);
-            json.WriteBoolean("along_entry", roll.AlongEntry);
-            PanCaseJson.Number(json, "waste", roll.Waste);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        PanJson.Missing(json, liner.Missing, says);
-        json.WriteEndObject();
-    }
+            Corner = corner.Corner,
+            At = Known(corner.At),
+            Covers = Round(corner.Covers),
+            Patch = corner.Covers == 0 || corner.AtCurb,
+        })],
+        Rolls = [.. (liner.Cut?.Rolls ?? []).Select(roll =>
+            new RollShape { Width = Round(roll.Width), Length = Round(roll.Length), AlongEntry = roll.AlongEntry, Waste = Round(roll.Waste) })],
+        Missing = PanJson.Missing(liner.Missing, says),
+    };
 }

@@ -1,78 +1,53 @@
-using System.Text.Json;
 using WetCheck.Model;
+using static WetCheck.Reporting.JsonFigures;
 
 namespace WetCheck.Reporting;
 
 /// <summary>The screed sheet in JSON. Inches above the top of the drain; falls in inches per foot.</summary>
 internal static class MarksJson
 {
-    public static void Write(Utf8JsonWriter json, MarkReport marks, PanSays says)
+    public static MarksShape Shape(MarkReport marks, PanSays says) => new()
     {
-        json.WriteStartObject("marks");
-        json.WriteString("why", marks.Why);
-        PanCaseJson.Window(json, "window", marks.Window);
-        json.WritePropertyName("plan");
-        if (marks.Plan is { } plan)
-        {
-            Plan(json, plan);
-        }
-        else
-        {
-            json.WriteNullValue();
-        }
+        Why = marks.Why,
+        Window = Known(marks.Window),
+        Plan = marks.Plan is { } plan ? Plan(plan) : null,
+        Missing = PanJson.Missing(marks.Missing, says),
+    };
 
-        PanJson.Missing(json, marks.Missing, says);
-        json.WriteEndObject();
-    }
-
-    private static void Plan(Utf8JsonWriter json, MarkPlan plan)
+    private static MarkPlanShape Plan(MarkPlan plan) => new()
     {
-        json.WriteStartObject();
-        json.WriteString("drain", PanCaseJson.Taken(plan.Taken));
-        json.WriteBoolean("given_rim", plan.GivenRim);
-        json.WriteBoolean("on_tape", plan.OnTape);
-        json.WriteBoolean("level", plan.IsLevel);
-        PanCaseJson.Number(json, "rim_low", plan.Lowest);
-        PanCaseJson.Number(json, "rim_high", plan.Highest);
-        json.WriteStartArray("ribs");
-        foreach (var rib in plan.Ribs)
-        {
-            json.WriteStartObject();
-            json.WriteString("kind", rib.Kind);
-            json.WriteString("name", rib.Name);
-            PanCaseJson.Place(json, "from", rib.From);
-            PanCaseJson.Place(json, "to", rib.To);
-            PanCaseJson.Number(json, "length", rib.Length);
-            PanCaseJson.Number(json, "height", rib.Height);
-            PanCaseJson.Ring(json, "marks", [.. rib.Marks.Select(mark => new Spot(mark.Far, mark.Height))]);
-            json.WriteEndObject();
-        }
+        Drain = PanCaseJson.Taken(plan.Taken),
+        GivenRim = plan.GivenRim,
+        OnTape = plan.OnTape,
+        Level = plan.IsLevel,
+        RimLow = Round(plan.Lowest),
+        RimHigh = Round(plan.Highest),
+        Ribs = [.. plan.Ribs.Select(Rib)],
+        Steepest = Round(plan.Steepest * 12),
+        Flattest = Round(plan.Flattest * 12),
+        Dropped = plan.Dropped,
+        Held = [.. plan.Held.Select(Held)],
+        Below = [.. plan.Below.Select(layer => new MarkBelowShape { Layer = layer.Layer, Down = Round(layer.Down) })],
+    };
 
-        json.WriteEndArray();
-        PanCaseJson.Number(json, "steepest", plan.Steepest * 12);
-        PanCaseJson.Number(json, "flattest", plan.Flattest * 12);
-        json.WriteNumber("dropped", plan.Dropped);
-        json.WriteStartArray("held");
-        foreach (var held in plan.Held)
-        {
-            json.WriteStartObject();
-            PanCaseJson.Limits(json, held.Limits);
-            json.WriteBoolean("kept", held.Kept);
-            json.WriteBoolean("tight", held.Tight);
-            json.WriteEndObject();
-        }
+    private static RibShape Rib(MarkRib rib) => new()
+    {
+        Kind = rib.Kind,
+        Name = rib.Name,
+        From = Place(rib.From),
+        To = Place(rib.To),
+        Length = Round(rib.Length),
+        Height = Round(rib.Height),
+        Marks = [.. rib.Marks.Select(mark => new TwoFigures(Round(mark.Far), Round(mark.Height)))],
+    };
 
-        json.WriteEndArray();
-        json.WriteStartArray("below");
-        foreach (var layer in plan.Below)
-        {
-            json.WriteStartObject();
-            json.WriteString("layer", layer.Layer);
-            PanCaseJson.Number(json, "down", layer.Down);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteEndObject();
-    }
+    private static MarkHeldShape Held(MarkHeld held) => new()
+    {
+        Measure = LimitsJson.Measure(held.Limits),
+        Least = LimitsJson.PerFoot(held.Limits.Least),
+        Most = LimitsJson.PerFoot(held.Limits.Most),
+        Held = LimitsJson.Answers(held.Limits),
+        Kept = held.Kept,
+        Tight = held.Tight,
+    };
 }

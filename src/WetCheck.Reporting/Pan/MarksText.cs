@@ -15,21 +15,21 @@ public static class MarksText
         var (marks, lines) = (floor.Marks, new List<string>(ScreenText.Head(Heading.Of(new Telling(walk, phrases), when))));
         if (marks.Plan is { } plan)
         {
-            lines.AddRange(Block("marks.title", says.Start(plan, marks.Window), phrases));
-            lines.AddRange(Block("marks.at-walls", says.Walls(plan), phrases));
-            lines.AddRange(Block("marks.ribs", plan.Ribs.Where(rib => rib.Kind != "plane").Select(says.Rib).Concat(says.Strings(plan)), phrases));
-            lines.AddRange(Block("marks.comes", says.Comes(plan), phrases));
-            lines.AddRange(Block("marks.below", plan.Below.SelectMany(layer => says.Below(layer, plan)), phrases));
+            lines.AddRange(Block(Phrase.Marks.Title, says.Start(plan, marks.Window), phrases));
+            lines.AddRange(Block(Phrase.Marks.AtWalls, says.Walls(plan), phrases));
+            lines.AddRange(Block(Phrase.Marks.Ribs, plan.Ribs.Where(rib => rib.Kind != "plane").Select(says.Rib).Concat(says.Strings(plan)), phrases));
+            lines.AddRange(Block(Phrase.Marks.Comes, says.Comes(plan), phrases));
+            lines.AddRange(Block(Phrase.Marks.Below, plan.Below.SelectMany(layer => says.Below(layer, plan)), phrases));
         }
         else
         {
-            lines.AddRange(Block("marks.title", [says.None(marks)], phrases));
+            lines.AddRange(Block(Phrase.Marks.Title, [says.None(marks)], phrases));
         }
 
-        lines.AddRange(Block("pan.missing", marks.Missing.Select(says.Pan.Missing), phrases));
+        lines.AddRange(Block(Phrase.Pan.Missing, marks.Missing.Select(says.Pan.Missing), phrases));
         lines.Add("");
-        lines.AddRange(Column.Wrap(phrases["marks.how"]));
-        lines.AddRange(Column.Wrap(phrases["close.record"]));
+        lines.AddRange(Column.Wrap(phrases[Phrase.Marks.How]));
+        lines.AddRange(Column.Wrap(phrases[Phrase.Close.Record]));
         return string.Join('\n', lines) + "\n";
     }
 

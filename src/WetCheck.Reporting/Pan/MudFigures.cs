@@ -42,7 +42,7 @@ internal sealed record MudFigures(Phrases Phrases, bool Metric)
 
     public string Water(double cubicInches) => Metric
         ? Decimals.Of(Unit.Litre.FromBase(Exact(cubicInches)), 0, Rounding.Nearest) + " l"
-        : Phrases.Say("mud.gallons", ("number", Decimals.Of(Exact(cubicInches) / Gallon, 1, Rounding.Nearest)));
+        : Phrases.Say(Phrase.Mud.Gallons, ("number", Decimals.Of(Exact(cubicInches) / Gallon, 1, Rounding.Nearest)));
 
     /// <summary>"80 lb (0.6 cu ft)".</summary>
     public string Bag(MortarBag bag) => $"{Weight(bag.Pounds)} ({Volume(bag.Yield)})";
@@ -57,9 +57,9 @@ internal sealed record MudFigures(Phrases Phrases, bool Metric)
     private string Bounds(Interval all, Func<Rational, string> say) => all switch
     {
         { IsPoint: true, Lo: { } at } => say(at),
-        { Lo: { Sign: > 0 } low, Hi: { } high } => Phrases.Say("bound.between", ("from", say(low)), ("to", say(high))),
-        { Lo: { Sign: > 0 } low } => Phrases.Say("bound.least", ("amount", say(low))),
-        { Hi: { } high } => Phrases.Say("bound.most", ("amount", say(high))),
-        _ => Phrases["value.nothing"],
+        { Lo: { Sign: > 0 } low, Hi: { } high } => Phrases.Say(Phrase.Bound.Between, ("from", say(low)), ("to", say(high))),
+        { Lo: { Sign: > 0 } low } => Phrases.Say(Phrase.Bound.Least, ("amount", say(low))),
+        { Hi: { } high } => Phrases.Say(Phrase.Bound.Most, ("amount", say(high))),
+        _ => Phrases[Phrase.Value.Nothing],
     };
 }

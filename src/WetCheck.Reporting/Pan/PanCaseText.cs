@@ -10,8 +10,8 @@ internal static class PanCaseText
     public static IEnumerable<string> Of(IReadOnlyList<PanCase> cases, PanSays says)
     {
         var first = cases[0];
-        var title = says.Phrases.Say("pan.title", ("measure", says.Measure(first.Limits)), ("taken", says.Taken(first.Taken))).ToUpperInvariant();
-        foreach (var line in Column.Wrap(first.Part is { } part ? says.Phrases.Say("pan.part", ("title", title), ("at", says.Place(part))) : title))
+        var title = says.Phrases.Say(Phrase.Pan.Title, ("measure", says.Measure(first.Limits)), ("taken", says.Taken(first.Taken))).ToUpperInvariant();
+        foreach (var line in Column.Wrap(first.Part is { } part ? says.Phrases.Say(Phrase.Pan.Part, ("title", title), ("at", says.Place(part))) : title))
         {
             yield return line;
         }
@@ -35,33 +35,33 @@ internal static class PanCaseText
         yield return Verdict(one, says);
         foreach (var hidden in one.Hidden)
         {
-            yield return phrases.Say("pan.hides", ("side", says.Side(hidden.Side)), ("at", says.Place(hidden.By)));
+            yield return phrases.Say(Phrase.Pan.Hides, ("side", says.Side(hidden.Side)), ("at", says.Place(hidden.By)));
         }
 
         if (one.Height is { } height)
         {
-            yield return phrases.Say("pan.at-height", ("height", says.Length(height)));
+            yield return phrases.Say(Phrase.Pan.AtHeight, ("height", says.Length(height)));
             foreach (var walls in one.Walls.GroupBy(wall => Steep(wall.Slope, one, says)))
             {
-                yield return " " + phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? "pan.to-wall" : "pan.wall", ("side", says.Alike(walls.Select(wall => says.Side(wall.Side)))), ("fall", walls.Key));
+                yield return " " + phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? Phrase.Pan.ToWall : Phrase.Pan.Wall, ("side", says.Alike(walls.Select(wall => says.Side(wall.Side)))), ("fall", walls.Key));
             }
 
             foreach (var folds in one.Folds.GroupBy(fold => says.Fall(fold.Slope)))
             {
                 yield return " " + (folds.Count() == one.Folds.Count
-                    ? phrases.Say("pan.all-folds", ("fall", folds.Key))
-                    : phrases.Say("pan.fold", ("corner", says.Alike(folds.Select(says.Corner))), ("fall", folds.Key)));
+                    ? phrases.Say(Phrase.Pan.AllFolds, ("fall", folds.Key))
+                    : phrases.Say(Phrase.Pan.Fold, ("corner", says.Alike(folds.Select(says.Corner))), ("fall", folds.Key)));
             }
         }
 
         foreach (var end in one.Ends)
         {
-            yield return phrases.Say("pan.end", ("corner", says.Side(end.Corner)), ("far", says.Length(end.Far)), ("height", says.Length(end.Height)));
+            yield return phrases.Say(Phrase.Pan.End, ("corner", says.Side(end.Corner)), ("far", says.Length(end.Far)), ("height", says.Length(end.Height)));
         }
 
         if (one is { Steepest: { } steepest, Folds.Count: > 0 })
         {
-            yield return phrases.Say("pan.steepest", ("steepest", Steep(steepest, one, says)), ("flattest", says.Fall(one.Folds.Min(fold => fold.Slope))), ("corner", says.Corner(one.Folds.MinBy(fold => fold.Slope)!)));
+            yield return phrases.Say(Phrase.Pan.Steepest, ("steepest", Steep(steepest, one, says)), ("flattest", says.Fall(one.Folds.Min(fold => fold.Slope))), ("corner", says.Corner(one.Folds.MinBy(fold => fold.Slope)!)));
         }
 
         if (one.Taken != DrainTaken.ChannelAtWall)
@@ -69,7 +69,8 @@ internal static class PanCaseText
             yield return Region(one, says);
         }
 
-        foreach (var way in one.Ways.Select((way, at) => phrases.Say(at == 0 ? "pan.first-way" : "pan.next-way", ("way", says.Way(way)))))
+        foreach (var way in one.Ways.Select((way, at) =>
+            phrases.Say(at == 0 ? Phrase.Pan.FirstWay : Phrase.Pan.NextWay, ("way", says.Way(way)))))
         {
             yield return way;
         }
@@ -84,25 +85,25 @@ internal static class PanCaseText
         var (least, most) = one.Window ?? default;
         var said = one switch
         {
-            { Feasible: Tri.Unknown } => says.Phrases["pan.no-place-told"],
-            { Window: null } => says.Phrases["pan.not-seen"],
-            { Feasible: Tri.No } => says.Phrases.Say("pan.no-rim", ("least", says.Length(least)), ("most", says.Length(most))),
-            { Mark: { } mark } => says.Phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? "pan.rim-far" : "pan.rim", ("mark", says.Length(mark)), ("least", says.Length(least, Rounding.Up)), ("most", says.Length(most, Rounding.Down))),
-            _ => says.Phrases.Say("pan.no-mark", ("least", says.Length(least)), ("most", says.Length(most))),
+            { Feasible: Tri.Unknown } => says.Phrases[Phrase.Pan.NoPlaceTold],
+            { Window: null } => says.Phrases[Phrase.Pan.NotSeen],
+            { Feasible: Tri.No } => says.Phrases.Say(Phrase.Pan.NoRim, ("least", says.Length(least)), ("most", says.Length(most))),
+            { Mark: { } mark } => says.Phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? Phrase.Pan.RimFar : Phrase.Pan.Rim, ("mark", says.Length(mark)), ("least", says.Length(least, Rounding.Up)), ("most", says.Length(most, Rounding.Down))),
+            _ => says.Phrases.Say(Phrase.Pan.NoMark, ("least", says.Length(least)), ("most", says.Length(most))),
         };
-        return says.Phrases.Say("pan.verdict", ("limits", says.Limits(one.Limits)), ("verdict", said));
+        return says.Phrases.Say(Phrase.Pan.Verdict, ("limits", says.Limits(one.Limits)), ("verdict", said));
     }
 
     private static string Region(PanCase one, PanSays says)
     {
         if (one.Region.Count == 0)
         {
-            return says.Phrases["pan.nowhere"];
+            return says.Phrases[Phrase.Pan.Nowhere];
         }
 
-        var extent = says.Phrases.Say(one.Region.Count == 4 ? "pan.region" : "pan.region-round",
+        var extent = says.Phrases.Say(one.Region.Count == 4 ? Phrase.Pan.Region : Phrase.Pan.RegionRound,
             ("left", says.Length(one.Region.Min(at => at.X), Rounding.Up)), ("right", says.Length(one.Region.Max(at => at.X), Rounding.Down)),
             ("front", says.Length(one.Region.Min(at => at.Y), Rounding.Up)), ("back", says.Length(one.Region.Max(at => at.Y), Rounding.Down)));
-        return one is { Feasible: Tri.No, Nearest: { } near } ? $"{extent} {says.Phrases.Say("pan.nearest", ("at", says.Place(near)))}" : extent;
+        return one is { Feasible: Tri.No, Nearest: { } near } ? $"{extent} {says.Phrases.Say(Phrase.Pan.Nearest, ("at", says.Place(near)))}" : extent;
     }
 }

@@ -1,5 +1,5 @@
-using System.Text.Json;
 using WetCheck.Model;
+using static WetCheck.Reporting.JsonFigures;
 
 namespace WetCheck.Reporting;
 
@@ -14,80 +14,37 @@ public static class PanJson
     {
         var pan = floor.Falls;
         var says = new PanSays(new Phrases(walk.Book, language), walk.Book, walk.Job.Metric == true);
-        return JsonPage.Of(Format, walk, language, when, json =>
-        {
-            JsonPage.Book(json, walk.Book);
-            PanCaseJson.Ring(json, "outline", pan.Outline);
-            Sides(json, pan);
-            PanCaseJson.Place(json, "circle_at", pan.Circle?.Middle);
-            PanCaseJson.Number(json, "circle", pan.Circle?.Across);
-            PanCaseJson.Place(json, "drain", pan.Drain);
-            PanCaseJson.Place(json, "second_drain", pan.Second);
-            PanCaseJson.Ring(json, "ridge", pan.Ridge is var (from, to) ? [from, to] : []);
-            Missing(json, pan.Missing, says);
-            Limits(json, pan, says);
-            PanCaseJson.Texts(json, "without_limits", pan.WithoutLimits);
-            json.WriteStartArray("cases");
-            foreach (var one in pan.Cases)
+        return JsonPage.Write(
+            new PanShape
             {
-                PanCaseJson.Write(json, one, says);
-            }
-
-            json.WriteEndArray();
-            HeightsJson.Write(json, floor.Heights, says);
-            MudJson.Write(json, floor.Mud, says);
-            MarksJson.Write(json, floor.Marks, says);
-            LevelsJson.Write(json, floor.Levels, says);
-            TileJson.Write(json, floor.Tile, says);
-            LinerJson.Write(json, floor.Liner, says);
-            json.WriteString("closing", says.Phrases["close.record"]);
-        });
+                Format = Format,
+                Language = language,
+                When = when,
+                Job = walk.Job.Name,
+                File = walk.Job.File,
+                Rulebook = JsonPage.Book(walk.Book),
+                Outline = Ring(pan.Outline),
+                Walls = [.. pan.Sides.Select(side => new SideShape { Side = side.Name, Length = Round(side.Length) })],
+                CircleAt = Known(pan.Circle?.Middle),
+                Circle = Known(pan.Circle?.Across),
+                Drain = Known(pan.Drain),
+                SecondDrain = Known(pan.Second),
+                Ridge = pan.Ridge is var (from, to) ? Ring([from, to]) : [],
+                Missing = Missing(pan.Missing, says),
+                Limits = [.. pan.Limits.Select(limits => LimitsJson.Shape(limits, says))],
+                WithoutLimits = pan.WithoutLimits,
+                Cases = [.. pan.Cases.Select(one => PanCaseJson.Shape(one, says))],
+                Heights = HeightsJson.Shape(floor.Heights, says),
+                Mud = MudJson.Shape(floor.Mud, says),
+                Marks = MarksJson.Shape(floor.Marks, says),
+                Levels = LevelsJson.Shape(floor.Levels, says),
+                Tile = TileJson.Shape(floor.Tile, says),
+                Liner = LinerJson.Shape(floor.Liner, says),
+                Closing = says.Phrases[Phrase.Close.Record],
+            },
+            JsonShapes.Default.PanShape);
     }
 
-    private static void Sides(Utf8JsonWriter json, PanReport pan)
-    {
-        json.WriteStartArray("walls");
-        foreach (var side in pan.Sides)
-        {
-            json.WriteStartObject();
-            json.WriteString("side", side.Name);
-            PanCaseJson.Number(json, "length", side.Length);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    internal static void Missing(Utf8JsonWriter json, IReadOnlyList<PanMissing> all, PanSays says)
-    {
-        json.WriteStartArray("missing");
-        foreach (var missing in all)
-        {
-            json.WriteStartObject();
-            json.WriteString("kind", missing.Key);
-            json.WriteString("line", missing.Line);
-            json.WriteString("write", missing.Write);
-            json.WriteString("say", says.Missing(missing));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void Limits(Utf8JsonWriter json, PanReport pan, PanSays says)
-    {
-        json.WriteStartArray("limits");
-        foreach (var limits in pan.Limits)
-        {
-            json.WriteStartObject();
-            PanCaseJson.Limits(json, limits);
-            json.WriteBoolean("disputed", limits.Disputed);
-            PanCaseJson.Texts(json, "codes", limits.Codes);
-            json.WriteString("say", says.Limits(limits));
-            PanCaseJson.Texts(json, "sources", says.Sources(limits));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
+    internal static IReadOnlyList<MissingShape> Missing(IReadOnlyList<PanMissing> all, PanSays says) =>
+        [.. all.Select(missing => new MissingShape { Kind = missing.Key, Line = missing.Line, Write = missing.Write, Say = says.Missing(missing) })];
 }

@@ -12,7 +12,7 @@ internal sealed record PanSays(Phrases Phrases, RuleBook Book, bool Metric)
 
     public string Of(double number, Unit unit) => Phrases.Show.Of(Exact(number), unit);
 
-    public string Place(Spot at) => Phrases.Say("value.point", ("left", Length(at.X)), ("entry", Length(at.Y)));
+    public string Place(Spot at) => Phrases.Say(Phrase.Value.Point, ("left", Length(at.X)), ("entry", Length(at.Y)));
 
     /// <summary>"back wall", "back wall 2".</summary>
     public string Side(string name)
@@ -25,7 +25,7 @@ internal sealed record PanSays(Phrases Phrases, RuleBook Book, bool Metric)
 
         if (name == "ridge")
         {
-            return Phrases["pan.ridge"];
+            return Phrases[Phrase.Pan.Ridge];
         }
 
         var dash = name.LastIndexOf('-');
@@ -34,23 +34,24 @@ internal sealed record PanSays(Phrases Phrases, RuleBook Book, bool Metric)
 
     public string Alike(IEnumerable<string> names) => Phrases.List([.. names]);
 
-    public string Corner(PanFold fold) => fold.Corner.Length > 0 ? Side(fold.Corner) : Phrases.Say("pan.corner", ("at", Place(fold.At)));
+    public string Corner(PanFold fold) =>
+        fold.Corner.Length > 0 ? Side(fold.Corner) : Phrases.Say(Phrase.Pan.Corner, ("at", Place(fold.At)));
 
-    public string Measure(PanLimits limits) => limits.AlongFolds ? Phrases["pan.along"] : Phrases["pan.square"];
+    public string Measure(PanLimits limits) => limits.AlongFolds ? Phrases[Phrase.Pan.Along] : Phrases[Phrase.Pan.Square];
 
     public string Taken(DrainTaken taken) => taken switch
     {
-        DrainTaken.Point => Phrases["pan.point"],
-        DrainTaken.Grate => Phrases["pan.grate"],
-        DrainTaken.Channel => Phrases["pan.channel"],
-        _ => Phrases["pan.channel-at-wall"],
+        DrainTaken.Point => Phrases[Phrase.Pan.Point],
+        DrainTaken.Grate => Phrases[Phrase.Pan.Grate],
+        DrainTaken.Channel => Phrases[Phrase.Pan.Channel],
+        _ => Phrases[Phrase.Pan.ChannelAtWall],
     };
 
     /// <summary>"1/4" per ft (2.1%) to 1/2" per ft (4.2%), held to inches".</summary>
     public string Limits(PanLimits limits)
     {
-        var said = Phrases.Say("pan.limits", ("least", Phrases.Show.Of(limits.Least)), ("most", Phrases.Show.Of(limits.Most)));
-        return limits.Held.Count == 0 ? said : Phrases.Say("pan.held", ("limits", said), ("held", Phrases.List([.. limits.Held.Select(choice => Phrases.Of(choice.Say))], "say.or")));
+        var said = Phrases.Say(Phrase.Pan.Limits, ("least", Phrases.Show.Of(limits.Least)), ("most", Phrases.Show.Of(limits.Most)));
+        return limits.Held.Count == 0 ? said : Phrases.Say(Phrase.Pan.Held, ("limits", said), ("held", Phrases.List([.. limits.Held.Select(choice => Phrases.Of(choice.Say))], Phrase.Say.Or)));
     }
 
     public IReadOnlyList<string> Sources(PanLimits limits)
@@ -64,8 +65,8 @@ internal sealed record PanSays(Phrases Phrases, RuleBook Book, bool Metric)
     {
         var dot = missing.Line.IndexOf('.', StringComparison.Ordinal);
         var write = dot < 0
-            ? Phrases.Say("pan.write", ("line", missing.Line), ("write", missing.Write))
-            : Phrases.Say("pan.write-below", ("section", missing.Line[..dot]), ("line", missing.Line[(dot + 1)..]), ("write", missing.Write));
+            ? Phrases.Say(Phrase.Pan.Write, ("line", missing.Line), ("write", missing.Write))
+            : Phrases.Say(Phrase.Pan.WriteBelow, ("section", missing.Line[..dot]), ("line", missing.Line[(dot + 1)..]), ("write", missing.Write));
         return $"{Phrases["pan.missing-" + missing.Key]} {write}";
     }
 

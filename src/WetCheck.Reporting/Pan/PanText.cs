@@ -13,9 +13,9 @@ public static class PanText
         var phrases = new Phrases(walk.Book, language);
         var says = new PanSays(phrases, walk.Book, walk.Job.Metric == true);
         var lines = new List<string>(ScreenText.Head(Heading.Of(new Telling(walk, phrases), when)));
-        lines.AddRange(Block("pan.floor", Floor(pan, says), says));
-        lines.AddRange(Block("pan.missing", pan.Missing.Select(says.Missing), says));
-        lines.AddRange(Block("pan.in-force", Limits(pan, says), says));
+        lines.AddRange(Block(Phrase.Pan.Floor, Floor(pan, says), says));
+        lines.AddRange(Block(Phrase.Pan.Missing, pan.Missing.Select(says.Missing), says));
+        lines.AddRange(Block(Phrase.Pan.InForce, Limits(pan, says), says));
         foreach (var alike in pan.Cases.GroupBy(one => (one.Part, one.Limits.AlongFolds, one.Taken)))
         {
             lines.Add("");
@@ -23,8 +23,8 @@ public static class PanText
         }
 
         lines.Add("");
-        lines.AddRange(Column.Wrap(phrases["pan.how"]));
-        lines.AddRange(Column.Wrap(phrases["close.record"]));
+        lines.AddRange(Column.Wrap(phrases[Phrase.Pan.How]));
+        lines.AddRange(Column.Wrap(phrases[Phrase.Close.Record]));
         return string.Join('\n', lines) + "\n";
     }
 
@@ -38,27 +38,28 @@ public static class PanText
     {
         if (pan.Outline.Count > 0)
         {
-            yield return Sentence.Capital(says.Phrases.Say("value.outline", ("corners", string.Join("; ", pan.Outline.Select(at => $"{says.Length(at.X)}, {says.Length(at.Y)}"))))) + ".";
+            yield return Sentence.Capital(says.Phrases.Say(Phrase.Value.Outline, ("corners", string.Join("; ", pan.Outline.Select(at => $"{says.Length(at.X)}, {says.Length(at.Y)}"))))) + ".";
         }
 
         if (pan.Sides.Count > 0)
         {
-            yield return says.Phrases.Say("pan.walls", ("walls", string.Join("; ", pan.Sides.Select(side => $"{says.Side(side.Name)} {says.Length(side.Length)}"))));
+            yield return says.Phrases.Say(Phrase.Pan.Walls, ("walls", string.Join("; ", pan.Sides.Select(side => $"{says.Side(side.Name)} {says.Length(side.Length)}"))));
         }
 
         if (pan.Circle is var (middle, across))
         {
-            yield return says.Phrases.Say("pan.circle", ("across", says.Length(across)), ("at", says.Place(middle)));
+            yield return says.Phrases.Say(Phrase.Pan.Circle, ("across", says.Length(across)), ("at", says.Place(middle)));
         }
 
         if (pan.Drain is { } drain)
         {
-            yield return says.Phrases.Say("pan.drain", ("at", says.Place(drain)));
+            yield return says.Phrases.Say(Phrase.Pan.Drain, ("at", says.Place(drain)));
         }
 
         if (pan is { Second: { } second, Ridge: var (from, to) })
         {
-            yield return says.Phrases.Say("pan.second", ("at", says.Place(second)), ("from", says.Place(from)), ("to", says.Place(to)));
+            yield return says.Phrases.Say(Phrase.Pan.Second, ("at", says.Place(second)), ("from", says.Place(from)),
+                ("to", says.Place(to)));
         }
     }
 
@@ -66,13 +67,13 @@ public static class PanText
     {
         foreach (var limits in pan.Limits)
         {
-            yield return says.Phrases.Say(limits.Disputed ? "pan.limit-disputed" : "pan.limit",
+            yield return says.Phrases.Say(limits.Disputed ? Phrase.Pan.LimitDisputed : Phrase.Pan.Limit,
                 ("measure", Sentence.Capital(says.Measure(limits))), ("limits", says.Limits(limits)), ("sources", string.Join("; ", says.Sources(limits))));
         }
 
         if (pan.WithoutLimits.Count > 0)
         {
-            yield return says.Phrases.Say("pan.without", ("codes", says.Phrases.List(pan.WithoutLimits)));
+            yield return says.Phrases.Say(Phrase.Pan.Without, ("codes", says.Phrases.List(pan.WithoutLimits)));
         }
     }
 }

@@ -13,7 +13,7 @@ internal static class HtmlPage
 
     /// <param name="lists">One for each language; the first gives the page its title and its feet.</param>
     /// <param name="title">The key of what the page is called.</param>
-    public static string Of(RuleBook book, IReadOnlyList<Listing> lists, IEnumerable<FilledSheet> sheets, string title = "page.title")
+    public static string Of(RuleBook book, IReadOnlyList<Listing> lists, IEnumerable<FilledSheet> sheets, string title = Phrase.Page.Title)
     {
         var list = lists[0];
         return Sheet.Fill(book, "page.html", PageModel.Object(
@@ -21,8 +21,8 @@ internal static class HtmlPage
             ("title", Escape.Html($"{list.Heading.Job}: {list.Phrases[title]}")),
             ("css_drawing", SvgText.Style),
             ("css_closing", Escape.Css(list.Closing)),
-            ("css_page", Escape.Css(list.Phrases["page.page"])),
-            ("css_of", Escape.Css(list.Phrases["page.of"])),
+            ("css_page", Escape.Css(list.Phrases[Phrase.Page.Itself])),
+            ("css_of", Escape.Css(list.Phrases[Phrase.Page.Of])),
             ("css_head", Escape.Css($"{list.Heading.Job}. {list.Heading.Book}")),
             ("sheets", PageModel.Array(sheets.Select(sheet => PageModel.Object(("language", Escape.Html(sheet.Language)), ("html", sheet.Html)))))));
     }

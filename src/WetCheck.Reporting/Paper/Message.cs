@@ -11,7 +11,8 @@ internal static class Message
     public const int EntriesAtMost = 20;
 
     /// <summary>Least sure first: an entry stands under the first that is said of it.</summary>
-    private static readonly string[] DoubtWords = ["doubt.practice", "doubt.from-memory", "doubt.second-hand", "doubt.computed"];
+    private static readonly string[] DoubtWords =
+        [Phrase.Doubt.Practice, Phrase.Doubt.FromMemory, Phrase.Doubt.SecondHand, Phrase.Doubt.Computed];
 
     public static ScriptObject Model(Listing list)
     {
@@ -21,7 +22,7 @@ internal static class Message
         [
             ("verdict", VerdictLine(list)),
             ("items", PageModel.Array(items.Take(EntriesAtMost).Select(item => Line(item, list.Phrases)))),
-            ("more", left > 0 ? Sentence.Closed(list.Phrases.Count("say.more", left)) : ""),
+            ("more", left > 0 ? Sentence.Closed(list.Phrases.Count(Phrase.Say.More, left)) : ""),
             ("doubts", PageModel.Array(Doubts(items.Take(EntriesAtMost), list.Phrases))),
             ("open", PageModel.Array(Open(list, withLooks: true))),
             ("counts", list.Counts),
@@ -46,10 +47,10 @@ internal static class Message
     {
         var tally = list.Tally;
         var stops = list.Groups.Where(group => group.Key == "stop").Sum(group => group.Items.Count);
-        var counts = new[] { ("message.stop", stops), (stops > 0 ? "message.more" : "message.to-fix", tally.Corrections - stops), ("message.on-paper", tally.OnPaper) }
+        var counts = new[] { (Phrase.Message.Stop, stops), (stops > 0 ? Phrase.Message.More : Phrase.Message.ToFix, tally.Corrections - stops), (Phrase.Message.OnPaper, tally.OnPaper) }
             .Where(count => count.Item2 > 0)
             .Select(count => list.Phrases.Count(count.Item1, count.Item2));
-        var verdict = list.Phrases.Say("message.verdict", ("job", ""), ("verdict", Sentence.Joined(
+        var verdict = list.Phrases.Say(Phrase.Message.Verdict, ("job", ""), ("verdict", Sentence.Joined(
             list.Ready,
             tally.Corrections == 0 ? "" : string.Join(", ", counts) + ".")));
         return Beginning(list.Heading.Job, verdict);
@@ -68,7 +69,7 @@ internal static class Message
         var looks = list.Looks.Take(withLooks ? Listing.LooksShown : 0).Select(look => look.Number).ToList();
         var left = list.Looks.Count - looks.Count;
         var hidden = list.Hidden.Select(line => line.Number).ToList();
-        return new[] { ("message.to-check", looks, left > 0 ? " " + list.Phrases.Count("say.more", left) : ""), ("message.hidden", hidden, "") }
+        return new[] { (Phrase.Message.ToCheck, looks, left > 0 ? " " + list.Phrases.Count(Phrase.Say.More, left) : ""), (Phrase.Message.Hidden, hidden, "") }
             .Where(line => line.Item2.Count > 0)
             .SelectMany(line => Column.Wrap(Sentence.Closed(list.Phrases.Say(line.Item1, ("numbers", string.Join(", ", line.Item2))) + line.Item3), width: Entry));
     }
@@ -82,15 +83,15 @@ internal static class Message
     /// <summary>Says all it can in one line.</summary>
     private static string Line(Item item, Phrases phrases)
     {
-        var mark = item.Mark == Mark.Stop ? " " + phrases["severity.stop"].ToUpperInvariant()
-            : item.Mark == Mark.ReadAgain ? " " + phrases["result.read-again"].ToUpper(CultureInfo.InvariantCulture)
-            : item.OnPaper ? " " + phrases["result.on-paper"] : "";
+        var mark = item.Mark == Mark.Stop ? " " + phrases[Phrase.Severity.Stop].ToUpperInvariant()
+            : item.Mark == Mark.ReadAgain ? " " + phrases[Phrase.Result.ReadAgain].ToUpper(CultureInfo.InvariantCulture)
+            : item.OnPaper ? " " + phrases[Phrase.Result.OnPaper] : "";
         var title = $"{item.Number}{mark} {item.Place}: {item.What}.";
-        var found = item.Found.Length == 0 ? "" : phrases.Say(item.Planned ? "say.planned" : "say.found", ("found", item.Found));
-        var should = item.Should.Length == 0 ? "" : phrases.Say("message.needs", ("limit", item.Brief));
+        var found = item.Found.Length == 0 ? "" : phrases.Say(item.Planned ? Phrase.Say.Planned : Phrase.Say.Found, ("found", item.Found));
+        var should = item.Should.Length == 0 ? "" : phrases.Say(Phrase.Message.Needs, ("limit", item.Brief));
 
         // Beside what was found the limit needs no level of its own: it stands in the same one.
-        var beside = item.Tape.Length == 0 || found.Length == 0 ? should : phrases.Say("message.needs", ("limit", item.Tape));
+        var beside = item.Tape.Length == 0 || found.Length == 0 ? should : phrases.Say(Phrase.Message.Needs, ("limit", item.Tape));
         var lines = new[]
         {
             Sentence.Joined(title, found, beside, Sentence.First(item.Do), item.Before),

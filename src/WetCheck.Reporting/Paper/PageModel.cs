@@ -31,7 +31,7 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
             ("closing", escape(list.Closing)),
             ("groups", Array(list.Groups.Select(Group))),
             ("looks", Array(looks.Select(Look))),
-            ("more_looks", list.Looks.Count > looks.Count ? escape(phrases.Count("say.more", list.Looks.Count - looks.Count)) : ""),
+            ("more_looks", list.Looks.Count > looks.Count ? escape(phrases.Count(Phrase.Say.More, list.Looks.Count - looks.Count)) : ""),
             ("hidden", Lines(list.Hidden)),
             ("blocks", Array(Blocks())),
             ("plan", plan),
@@ -60,17 +60,17 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
 
     /// <summary>A printed sheet that may not hold every Stop says so: who has only that one must not take it for all.</summary>
     internal static string GoesOn(Group group, Phrases phrases) =>
-        group.Key == "stop" && group.Items.Count > StopsOnOneSheet ? phrases.Count("page.stops-go-on", group.Items.Count) : "";
+        group.Key == "stop" && group.Items.Count > StopsOnOneSheet ? phrases.Count(Phrase.Page.StopsGoOn, group.Items.Count) : "";
 
     private ScriptObject Item(Item item) => Object(
         ("number", escape(item.Number)),
         ("mark", MarkKey(item.Mark)),
         ("word", escape(Word(item))),
         ("title", escape(EntryText.Title(item with { OnPaper = false }, list.Phrases))),
-        ("found_label", escape(list.Phrases[item.Planned ? "page.planned" : "page.found"])),
-        ("found", escape(item.Counted.Length == 0 ? item.Found : list.Phrases.Say("say.counts", ("found", item.Found), ("counted", item.Counted)))),
+        ("found_label", escape(list.Phrases[item.Planned ? Phrase.Page.Planned : Phrase.Page.Found])),
+        ("found", escape(item.Counted.Length == 0 ? item.Found : list.Phrases.Say(Phrase.Say.Counts, ("found", item.Found), ("counted", item.Counted)))),
         ("should", escape(item.Should)),
-        ("short_label", escape(list.Phrases[item.IsOver ? "page.over" : "page.short"])),
+        ("short_label", escape(list.Phrases[item.IsOver ? Phrase.Page.Over : Phrase.Page.Short])),
         ("short", escape(item.Short)),
         ("measured", escape(EntryText.Measured(item, list.Phrases))),
         ("fix", rich(item.Do)),
@@ -86,7 +86,7 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
     /// <summary>Lines under a heading; on paper a caution stands with its two sentences.</summary>
     private IEnumerable<ScriptObject> Blocks() => new[]
         {
-            ("group.to-hold", list.Hold, false), ("group.take-care", list.Cautions, true), ("group.notes", list.Notes, false),
+            (Phrase.Group.ToHold, list.Hold, false), (Phrase.Group.TakeCare, list.Cautions, true), (Phrase.Group.Notes, list.Notes, false),
         }
         .Where(block => block.Item2.Count > 0)
         .Select(block => Object(("title", escape(list.Phrases[block.Item1])), ("lines", Lines(block.Item2)), ("whole", block.Item3)));
@@ -101,8 +101,8 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
     /// <summary>"STOP", "CORRECTION, ON PAPER".</summary>
     private string Word(Item item)
     {
-        var word = item.Mark == Mark.Stop ? list.Phrases["severity.stop"] : list.Phrases["result." + Keys.Of(item.Entry.Result)];
-        return (item.OnPaper ? $"{word}, {list.Phrases["result.on-paper"]}" : word).ToUpperInvariant();
+        var word = item.Mark == Mark.Stop ? list.Phrases[Phrase.Severity.Stop] : list.Phrases["result." + Keys.Of(item.Entry.Result)];
+        return (item.OnPaper ? $"{word}, {list.Phrases[Phrase.Result.OnPaper]}" : word).ToUpperInvariant();
     }
 
     private ScriptObject Words() => Object(

@@ -26,7 +26,7 @@ internal static class EntryText
 
     public static string Title(Item item, Phrases phrases)
     {
-        var title = phrases.Say(item.OnPaper ? "say.title-on-paper" : "say.title", ("place", item.Place), ("what", item.What));
+        var title = phrases.Say(item.OnPaper ? Phrase.Say.TitleOnPaper : Phrase.Say.Title, ("place", item.Place), ("what", item.What));
         return item.Work.Length == 0 ? title : $"{Sentence.Closed(title)} {item.Work}";
     }
 
@@ -38,8 +38,9 @@ internal static class EntryText
 
     private static string Measured(Item item, Phrases phrases, Plenty plenty) => Sentence.Joined(
         FoundText(item, phrases, counted: plenty >= Plenty.Counted),
-        item.Should.Length == 0 ? "" : phrases.Say("say.should", ("limit", plenty >= Plenty.WholeLimit ? item.Should : item.Brief)),
-        plenty < Plenty.Short || item.Short.Length == 0 ? "" : phrases.Say(item.IsOver ? "say.over" : "say.short", ("short", item.Short)));
+        item.Should.Length == 0 ? "" : phrases.Say(Phrase.Say.Should, ("limit", plenty >= Plenty.WholeLimit ? item.Should : item.Brief)),
+        plenty < Plenty.Short || item.Short.Length == 0
+            ? "" : phrases.Say(item.IsOver ? Phrase.Say.Over : Phrase.Say.Short, ("short", item.Short)));
 
     private static IReadOnlyList<string> Laid(Item item, Phrases phrases, Plenty plenty, bool apart)
     {
@@ -63,14 +64,14 @@ internal static class EntryText
     private static string End(Item item, Phrases phrases, Plenty plenty)
     {
         var says = plenty >= Plenty.AllSources ? item.Says : item.SaysBrief;
-        var also = item.Also.Count == 0 ? "" : phrases.Say("say.also", ("numbers", Numbers.Few(item.Also, phrases)));
+        var also = item.Also.Count == 0 ? "" : phrases.Say(Phrase.Say.Also, ("numbers", Numbers.Few(item.Also, phrases)));
         return Sentence.Joined(item.Mark == Mark.Stop ? "" : item.Before, Sentence.Closed(also.Length == 0 ? says : $"{says}; {also}"));
     }
 
     private static string FoundText(Item item, Phrases phrases, bool counted)
     {
-        var found = counted && item.Counted.Length > 0 ? phrases.Say("say.counts", ("found", item.Found), ("counted", item.Counted)) : item.Found;
-        return found.Length == 0 ? "" : phrases.Say(item.Planned ? "say.planned" : "say.found", ("found", found));
+        var found = counted && item.Counted.Length > 0 ? phrases.Say(Phrase.Say.Counts, ("found", item.Found), ("counted", item.Counted)) : item.Found;
+        return found.Length == 0 ? "" : phrases.Say(item.Planned ? Phrase.Say.Planned : Phrase.Say.Found, ("found", found));
     }
 
     /// <summary>What falls away first where there is no room, last named first.</summary>

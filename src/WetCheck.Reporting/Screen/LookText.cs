@@ -12,13 +12,13 @@ internal static class LookText
         }
 
         yield return list.Cover.Length == 0
-            ? list.Phrases["group.look-next"]
-            : list.Phrases.Say("group.look-next-before", ("before", list.Cover));
+            ? list.Phrases[Phrase.Group.LookNext]
+            : list.Phrases.Say(Phrase.Group.LookNextBefore, ("before", list.Cover));
         for (var i = 0; i < shown.Count; i++)
         {
             if (i == 1)
             {
-                yield return list.Phrases["group.then"];
+                yield return list.Phrases[Phrase.Group.Then];
             }
 
             foreach (var line in Look(shown[i], withHow: i == 0))
@@ -31,7 +31,7 @@ internal static class LookText
         {
             var rest = list.Looks.Count - shown.Count;
             yield return new string(' ', Column.Indent) + list.Phrases.Say(
-                "look.rest",
+                Phrase.Look.Rest,
                 ("count", rest.ToString(System.Globalization.CultureInfo.InvariantCulture)),
                 ("command", $"wetcheck walk {list.Command} --all"));
         }

@@ -17,10 +17,10 @@ public static class ScreenText
 
         lines.Add("");
         lines.AddRange(LookText.Of(list, all));
-        lines.AddRange(Block("group.hidden", list.Hidden, list));
-        lines.AddRange(Block("group.to-hold", list.Hold, list));
-        lines.AddRange(Block("group.take-care", list.Cautions, list));
-        lines.AddRange(Block("group.notes", list.Notes, list));
+        lines.AddRange(Block(Phrase.Group.Hidden, list.Hidden, list));
+        lines.AddRange(Block(Phrase.Group.ToHold, list.Hold, list));
+        lines.AddRange(Block(Phrase.Group.TakeCare, list.Cautions, list));
+        lines.AddRange(Block(Phrase.Group.Notes, list.Notes, list));
         if (all)
         {
             lines.AddRange(list.Rest.SelectMany(group => Rest(group)));
@@ -57,8 +57,8 @@ public static class ScreenText
         .. Column.Wrap(list.Counts),
         .. list.Verdict.Concat(list.Unread).SelectMany(line => Column.Wrap(line)),
         .. Column.Wrap(list.Closing),
-        .. Next("close.look", $"wetcheck look {list.Command}", list.Phrases),
-        .. Next("close.print", $"wetcheck punch {list.Command} -o {list.Page}", list.Phrases),
+        .. Next(Phrase.Close.Look, $"wetcheck look {list.Command}", list.Phrases),
+        .. Next(Phrase.Close.Print, $"wetcheck punch {list.Command} -o {list.Page}", list.Phrases),
     ];
 
     /// <summary>A command is never broken: where there is no room beside its label it stands below.</summary>

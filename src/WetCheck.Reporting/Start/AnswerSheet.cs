@@ -11,14 +11,14 @@ public static class AnswerSheet
     public static string Html(Job job, RuleBook book, string language)
     {
         var phrases = new Phrases(book, language);
-        var method = job.Method is { } known ? phrases.Of(known.Say) : phrases["head.no-method"];
+        var method = job.Method is { } known ? phrases.Of(known.Say) : phrases[Phrase.Head.NoMethod];
         return Sheet.Fill(book, "answers.html", PageModel.Object(
             ("language", Escape.Html(language)),
             ("job", Escape.Html(job.Name.Length > 0 ? job.Name : method)),
-            ("title", Escape.Html(phrases["start.sheet"])),
+            ("title", Escape.Html(phrases[Phrase.Start.Sheet])),
             ("comments", PageModel.Array(StartHeader.Comments(job, phrases).Select(HtmlPage.Text))),
             ("rows", PageModel.Array(Rows(job, book, phrases))),
-            ("closing", Escape.Html(phrases["close.record"]))));
+            ("closing", Escape.Html(phrases[Phrase.Close.Record]))));
     }
 
     /// <summary>The sheet of a method, or of a job whose method is not known, before there is a job.</summary>

@@ -9,13 +9,13 @@ internal static class StartHeader
     /// <summary>What is to be known before the first line, without the marks of a comment.</summary>
     public static IReadOnlyList<string> Comments(Job job, Phrases phrases)
     {
-        var method = job.Method is { } known ? phrases.Of(known.Say) : phrases["head.no-method"];
+        var method = job.Method is { } known ? phrases.Of(known.Say) : phrases[Phrase.Head.NoMethod];
         return
         [
-            phrases.Say("start.fill", ("method", method.ToUpper(CultureInfo.InvariantCulture))),
-            phrases[job.Metric == true ? "start.words-metric" : "start.words"],
-            phrases["start.sides"],
-            phrases["start.heights"],
+            phrases.Say(Phrase.Start.Fill, ("method", method.ToUpper(CultureInfo.InvariantCulture))),
+            phrases[job.Metric == true ? Phrase.Start.WordsMetric : Phrase.Start.Words],
+            phrases[Phrase.Start.Sides],
+            phrases[Phrase.Start.Heights],
         ];
     }
 
@@ -25,16 +25,16 @@ internal static class StartHeader
         return
         [
             new("job", "", [], job.Name.Length == 0 ? "" : Scalar(job.Name)),
-            job.Method is { } method ? new("method", "", [], method.Name) : new("method", phrases["start.methods"], [.. vocabulary.Methods.Select(one => one.Name)]),
-            new("units", "", [phrases[metric ? "start.or-inches" : "start.or-millimetres"]], metric ? "millimetres" : "inches"),
-            new("stage", phrases["start.stops"], StopsOf(job, vocabulary), job.Stage ?? ""),
+            job.Method is { } method ? new("method", "", [], method.Name) : new("method", phrases[Phrase.Start.Methods], [.. vocabulary.Methods.Select(one => one.Name)]),
+            new("units", "", [phrases[metric ? Phrase.Start.OrInches : Phrase.Start.OrMillimetres]], metric ? "millimetres" : "inches"),
+            new("stage", phrases[Phrase.Start.Stops], StopsOf(job, vocabulary), job.Stage ?? ""),
             .. vocabulary.Disciplines.Select(discipline => new StartLine(
                 discipline.Say.En,
-                phrases["start.code"],
+                phrases[Phrase.Start.Code],
                 [.. discipline.Families.Where(family => metric ? family.TriedInMillimetres : family.TriedInInches).Select(family => family.Name)],
                 job.Codes.TryGetValue(discipline.Name, out var code) ? code.Typed : "")
             { Said = phrases.Language == Languages.English ? "" : phrases.Of(discipline.Say) }),
-            new("readings by", phrases["start.by"], ["JM, tape, 2026-11-25"]),
+            new("readings by", phrases[Phrase.Start.By], ["JM, tape, 2026-11-25"]),
         ];
     }
 

@@ -19,6 +19,6 @@ public sealed record StartLine(string Name, string Ask, IReadOnlyList<string> Ex
 
     /// <summary>"welded, open", "1/4 over 6, or none".</summary>
     public static string Shown(IReadOnlyList<string> examples, Phrases phrases) => examples is [.., _, "none"]
-        ? phrases.Say("start.or-none", ("examples", string.Join(", ", examples.SkipLast(1))))
+        ? phrases.Say(Phrase.Start.OrNone, ("examples", string.Join(", ", examples.SkipLast(1))))
         : string.Join(", ", examples);
 }

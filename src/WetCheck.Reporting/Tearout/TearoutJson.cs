@@ -1,4 +1,3 @@
-using System.Text.Json;
 using WetCheck.Model;
 
 namespace WetCheck.Reporting;
@@ -13,86 +12,49 @@ public static class TearoutJson
     public static string Of(TearoutReport report, Walk walk, string language, string when)
     {
         var says = new TearoutSays(walk, language);
-        return JsonPage.Of(Format, walk, language, when, json =>
-        {
-            PanCaseJson.Texts(json, "gate", [.. says.Gate(report)]);
-            PanCaseJson.Texts(json, "expect", [.. report.Expected.Select(one => says.Phrases.Of(one.Say))]);
-            Signs(json, "seen", report.Signs, says);
-            json.WriteStartArray("causes");
-            foreach (var cause in report.Causes.Where(cause => cause.Fit != Fit.Unseen))
+        return JsonPage.Write(
+            new TearoutShape
             {
-                Cause(json, cause, says);
-            }
-
-            json.WriteEndArray();
-            json.WriteStartArray("sets");
-            foreach (var set in report.Sets)
-            {
-                json.WriteStartArray();
-                foreach (var cause in set)
-                {
-                    json.WriteStringValue(cause.Cause.Number);
-                }
-
-                json.WriteEndArray();
-            }
-
-            json.WriteEndArray();
-            Signs(json, "leftover", report.Leftover, says);
-            json.WriteStartArray("tests");
-            foreach (var test in report.Tests)
-            {
-                json.WriteStartObject();
-                json.WriteString("number", test.Test.Number);
-                json.WriteString("do", says.Phrases.Of(test.Test.Do));
-                json.WriteString("result", test.Wet switch { Tri.Yes => "wet", Tri.No => "dry", _ => "not-done" });
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteString("closing", Sentence.Joined(says.Phrases["tearout.closing"], says.Phrases["close.record"]));
-        });
+                Format = Format,
+                Language = language,
+                When = when,
+                Job = walk.Job.Name,
+                File = walk.Job.File,
+                Gate = [.. says.Gate(report)],
+                Expect = [.. report.Expected.Select(one => says.Phrases.Of(one.Say))],
+                Seen = Signs(report.Signs, says),
+                Causes = [.. report.Causes.Where(cause => cause.Fit != Fit.Unseen).Select(cause => Cause(cause, says))],
+                Sets = [.. report.Sets.Select(set => (IReadOnlyList<string>)[.. set.Select(cause => cause.Cause.Number)])],
+                Leftover = Signs(report.Leftover, says),
+                Tests = [.. report.Tests.Select(test => Test(test, says))],
+                Closing = Sentence.Joined(says.Phrases[Phrase.Tearout.Closing], says.Phrases[Phrase.Close.Record]),
+            },
+            JsonShapes.Default.TearoutShape);
     }
 
-    private static void Cause(Utf8JsonWriter json, CauseSeen cause, TearoutSays says)
+    private static CauseShape Cause(CauseSeen cause, TearoutSays says) => new()
     {
-        json.WriteStartObject();
-        json.WriteString("number", cause.Cause.Number);
-        json.WriteString("cause", cause.Cause.Id);
-        json.WriteString("fit", WhyCause.Key(cause.Fit));
-        json.WriteString("say", says.Phrases.Of(cause.Cause.Name));
-        json.WriteString("how", says.Phrases.Of(cause.Cause.How));
-        Signs(json, "seen", cause.Signs, says);
-        PanCaseJson.Texts(json, "missing", [.. cause.Missing.Select(need => Conditions.Say(need, null, says.Telling.Walk.Book, says.Phrases))]);
-        Signs(json, "against", cause.Against, says);
-        json.WriteString("open_next", says.Phrases.Of(cause.Cause.Next));
-        PanCaseJson.Texts(json, "guards", cause.Cause.Guards);
-        PanCaseJson.Texts(json, "dangers", cause.Cause.Dangers);
-        PanCaseJson.Texts(json, "sources", says.Sources(cause.Cause.Rows));
-        json.WriteEndObject();
-    }
+        Number = cause.Cause.Number,
+        Cause = cause.Cause.Id,
+        Fit = WhyCause.Key(cause.Fit),
+        Say = says.Phrases.Of(cause.Cause.Name),
+        How = says.Phrases.Of(cause.Cause.How),
+        Seen = Signs(cause.Signs, says),
+        Missing = [.. cause.Missing.Select(need => Conditions.Say(need, null, says.Telling.Walk.Book, says.Phrases))],
+        Against = Signs(cause.Against, says),
+        OpenNext = says.Phrases.Of(cause.Cause.Next),
+        Guards = [.. cause.Cause.Guards],
+        Dangers = [.. cause.Cause.Dangers],
+        Sources = [.. says.Sources(cause.Cause.Rows)],
+    };
 
-    private static void Signs(Utf8JsonWriter json, string key, IReadOnlyList<Sign> signs, TearoutSays says)
+    private static TestShape Test(TestSeen test, TearoutSays says) => new()
     {
-        json.WriteStartArray(key);
-        foreach (var sign in signs)
-        {
-            json.WriteStartObject();
-            json.WriteString("fact", sign.Fact.Id.ToString());
-            json.WriteString("say", says.Sign(sign));
-            json.WritePropertyName("line");
-            if (sign.Fact.Counted is { } reading)
-            {
-                json.WriteNumberValue(reading.At.Line);
-            }
-            else
-            {
-                json.WriteNullValue();
-            }
+        Number = test.Test.Number,
+        Do = says.Phrases.Of(test.Test.Do),
+        Result = test.Wet switch { Tri.Yes => "wet", Tri.No => "dry", _ => "not-done" },
+    };
 
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
+    private static IReadOnlyList<SignShape> Signs(IReadOnlyList<Sign> signs, TearoutSays says) =>
+        [.. signs.Select(sign => new SignShape { Fact = sign.Fact.Id.ToString(), Say = says.Sign(sign), Line = sign.Fact.Counted?.At.Line })];
 }

@@ -15,13 +15,13 @@ internal sealed class TearoutSays(Walk walk, string language)
     public string Sign(Sign sign) => $"{Sentence.Capital(Naming.Part(sign.Part, Phrases))}, {Naming.Reading(sign.Fact.Kind)}: {Found.Of(sign.Fact, _telling)}";
 
     /// <summary>"line 12", where it was typed.</summary>
-    public string Line(Sign sign) => sign.Fact.Counted is { } reading ? Phrases.Say("say.line", ("line", reading.At.Line.ToString(System.Globalization.CultureInfo.InvariantCulture))) : "";
+    public string Line(Sign sign) => sign.Fact.Counted is { } reading ? Phrases.Say(Phrase.Say.Line, ("line", reading.At.Line.ToString(System.Globalization.CultureInfo.InvariantCulture))) : "";
 
     public string Signs(IEnumerable<Sign> signs) => string.Join("; ", signs.Select(sign => Line(sign) is { Length: > 0 } line ? $"{Sign(sign)} ({line})" : Sign(sign)));
 
     public string Missing(CauseSeen cause) => string.Join("; ", cause.Missing.Select(need => Sentence.Capital(Conditions.Say(need, null, walk.Book, Phrases))));
 
-    public string Dangers(CauseSeen cause) => cause.Cause.Dangers.Count == 0 ? "" : Phrases.Say("tearout.dangerous", ("what", Phrases.List([.. cause.Cause.Dangers.Select(Danger)])));
+    public string Dangers(CauseSeen cause) => cause.Cause.Dangers.Count == 0 ? "" : Phrases.Say(Phrase.Tearout.Dangerous, ("what", Phrases.List([.. cause.Cause.Dangers.Select(Danger)])));
 
     public string Danger(string key) => Phrases["tearout.danger-" + key.Replace(' ', '-')];
 
@@ -35,14 +35,16 @@ internal sealed class TearoutSays(Walk walk, string language)
     public IEnumerable<string> Gate(TearoutReport report)
     {
         var job = walk.Job.Parts.FirstOrDefault(part => part.Part.Above is null);
-        yield return Read(job, "built") is { } built ? Phrases.Say("tearout.built", ("year", built)) : Phrases["tearout.built-unknown"];
-        yield return Read(job, "disturbs") is { } area ? Phrases.Say("tearout.breaks", ("area", area)) : Phrases["tearout.breaks-unknown"];
+        yield return Read(job, "built") is { } built ? Phrases.Say(Phrase.Tearout.Built, ("year", built))
+            : Phrases[Phrase.Tearout.BuiltUnknown];
+        yield return Read(job, "disturbs") is { } area ? Phrases.Say(Phrase.Tearout.Breaks, ("area", area))
+            : Phrases[Phrase.Tearout.BreaksUnknown];
         foreach (var rule in report.Gate)
         {
             yield return $"{Sentence.Capital(rule.In(language).One)}. {rule.In(language).Two}";
         }
 
-        yield return Phrases["tearout.who"];
+        yield return Phrases[Phrase.Tearout.Who];
     }
 
     private string? Read(JobPart? part, string reading) => part?.Of(reading) is { Count: > 0 } all && all[^1].Value is ReadingValue.OfAmount amount && part.Part.Kind.Find(reading) is { } kind

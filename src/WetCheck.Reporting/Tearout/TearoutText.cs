@@ -16,7 +16,7 @@ public static class TearoutText
             .. Column.Wrap(Cut.Name(walk.Job.Name)),
             .. Column.Wrap(Heading.Of(says.Telling, when) is var head && when.Length > 0 ? $"{head.Book} - {when}" : head.Book),
             .. Block("gate", says.Gate(report), says),
-            .. Block("expect", report.Expected.Select(one => says.Phrases.Of(one.Say)).Concat(report.Expected.Count > 0 ? [says.Phrases["tearout.expect-doubt"]] : []), says),
+            .. Block("expect", report.Expected.Select(one => says.Phrases.Of(one.Say)).Concat(report.Expected.Count > 0 ? [says.Phrases[Phrase.Tearout.ExpectDoubt]] : []), says),
             .. Block("seen", report.Signs.Select(sign => Ended(says.Sign(sign), says.Line(sign))), says),
             .. Sets(report, says),
             .. Block("leftover", report.Leftover.Select(says.Sign), says),
@@ -25,8 +25,8 @@ public static class TearoutText
             .. Block("guards", says.Guards(report.InSome.SelectMany(cause => cause.Cause.Guards)), says),
             .. Block("no-cures", report.Signs.Count > 0 ? walk.Book.Opening.NoCures.Select(says.Phrases.Of) : [], says),
             "",
-            .. Column.Wrap(says.Phrases["tearout.closing"]),
-            .. Column.Wrap(says.Phrases["close.record"]),
+            .. Column.Wrap(says.Phrases[Phrase.Tearout.Closing]),
+            .. Column.Wrap(says.Phrases[Phrase.Close.Record]),
         ];
         return string.Join('\n', lines) + "\n";
     }
@@ -44,26 +44,27 @@ public static class TearoutText
         var all = report.InAll.ToList();
         var either = report.Sets.Select(set => set.Except(all).ToList()).Where(set => set.Count > 0).ToList();
         return report.Sets.Count == 0
-            ? Block("accounts", report.Signs.Count > 0 ? [says.Phrases["tearout.none-fits"]] : [says.Phrases["tearout.nothing-seen"]], says)
+            ? Block("accounts", report.Signs.Count > 0 ? [says.Phrases[Phrase.Tearout.NoneFits]]
+                : [says.Phrases[Phrase.Tearout.NothingSeen]], says)
             :
             [
                 .. Block("accounts", all.Select(cause => Told(cause, says)), says),
                 .. either.Count == 0 ? [] : Block("either", either.Select(set => Sentence.Closed(string.Join(" + ", set.Select(cause => $"{cause.Cause.Number} {says.Phrases.Of(cause.Cause.Name)}"))))
-                    .Append(says.Phrases["tearout.equal"]).Concat(either.SelectMany(set => set).Distinct().Select(cause => Told(cause, says))), says),
+                    .Append(says.Phrases[Phrase.Tearout.Equal]).Concat(either.SelectMany(set => set).Distinct().Select(cause => Told(cause, says))), says),
             ];
     }
 
     private static string Told(CauseSeen cause, TearoutSays says) => Sentence.Joined(
         Sentence.Closed($"{cause.Cause.Number} {Sentence.Capital(says.Phrases.Of(cause.Cause.Name))}"),
         says.Phrases.Of(cause.Cause.How),
-        says.Phrases.Say("tearout.by", ("signs", says.Signs(cause.Signs))),
+        says.Phrases.Say(Phrase.Tearout.By, ("signs", says.Signs(cause.Signs))),
         says.Dangers(cause));
 
     private static string May(CauseSeen cause, TearoutSays says) => Sentence.Joined(
-        Sentence.Closed($"{cause.Cause.Number} {Sentence.Capital(says.Phrases.Of(cause.Cause.Name))}"), says.Phrases.Say("tearout.if", ("needs", says.Missing(cause))));
+        Sentence.Closed($"{cause.Cause.Number} {Sentence.Capital(says.Phrases.Of(cause.Cause.Name))}"), says.Phrases.Say(Phrase.Tearout.If, ("needs", says.Missing(cause))));
 
     /// <summary>To be surer of what fits, then what would show what may be.</summary>
     private static IEnumerable<string> Next(TearoutReport report, TearoutSays says) => report.InSome.Concat(report.Causes.Where(cause => cause.Fit == Fit.MayBe))
         .GroupBy(cause => says.Phrases.Of(cause.Cause.Next))
-        .Select(group => Sentence.Joined(group.Key, says.Phrases.Say("tearout.shows", ("causes", says.Phrases.List([.. group.Select(cause => cause.Cause.Number)])))));
+        .Select(group => Sentence.Joined(group.Key, says.Phrases.Say(Phrase.Tearout.Shows, ("causes", says.Phrases.List([.. group.Select(cause => cause.Cause.Number)])))));
 }

@@ -20,7 +20,7 @@ public static class TestsText
             .. TearoutText.Block("how-far", opening.HowFar.Select(says.Phrases.Of), says),
             .. TearoutText.Block("no-cures", opening.NoCures.Select(says.Phrases.Of), says),
             "",
-            .. Column.Wrap(says.Phrases["close.record"]),
+            .. Column.Wrap(says.Phrases[Phrase.Close.Record]),
         ];
         return string.Join('\n', lines) + "\n";
     }
@@ -29,11 +29,11 @@ public static class TestsText
         $"{test.Number}",
         says.Phrases.Of(test.Do),
         Sentence.Closed(Sentence.Capital(says.Phrases.Of(test.Takes))),
-        says.Phrases.Say("tearout.dry-clears", ("what", says.Phrases.Of(test.Clears))),
+        says.Phrases.Say(Phrase.Tearout.DryClears, ("what", says.Phrases.Of(test.Clears))),
         says.Phrases.Of(test.Caution));
 
     private static string Done(TestSeen test, RuleBook book, TearoutSays says) => test.Wet == Tri.Yes
-        ? Sentence.Joined(test.Test.Number, says.Phrases.Say("tearout.was-wet", ("line", says.Line(test.Result!))), test.Test.Points.Count == 0 ? ""
-            : says.Phrases.Say("tearout.points", ("causes", says.Phrases.List([.. test.Test.Points.Select(id => book.Causes.First(cause => cause.Id == id)).Select(cause => $"{cause.Number} {says.Phrases.Of(cause.Name)}")], "say.or"))))
-        : Sentence.Joined(test.Test.Number, says.Phrases.Say("tearout.was-dry", ("line", says.Line(test.Result!)), ("what", says.Phrases.Of(test.Test.Clears))));
+        ? Sentence.Joined(test.Test.Number, says.Phrases.Say(Phrase.Tearout.WasWet, ("line", says.Line(test.Result!))), test.Test.Points.Count == 0 ? ""
+            : says.Phrases.Say(Phrase.Tearout.Points, ("causes", says.Phrases.List([.. test.Test.Points.Select(id => book.Causes.First(cause => cause.Id == id)).Select(cause => $"{cause.Number} {says.Phrases.Of(cause.Name)}")], Phrase.Say.Or))))
+        : Sentence.Joined(test.Test.Number, says.Phrases.Say(Phrase.Tearout.WasDry, ("line", says.Line(test.Result!)), ("what", says.Phrases.Of(test.Test.Clears))));
 }

@@ -20,7 +20,7 @@ public static class WhyCause
         lines.Add("open", phrases.Of(cause.Cause.Next));
         lines.Add("guards", says.Guards(cause.Cause.Guards));
         lines.Add("says", says.Sources(cause.Cause.Rows).Select(Sentence.Closed));
-        lines.Plain(Sentence.Joined(phrases["tearout.closing"], $"{Heading.Of(says.Telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", phrases["close.record"]));
+        lines.Plain(Sentence.Joined(phrases[Phrase.Tearout.Closing], $"{Heading.Of(says.Telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", phrases[Phrase.Close.Record]));
         return lines.ToString();
     }
 

@@ -22,7 +22,7 @@ internal static class Versions
             .ToList();
         var doubt = doubts is [{ Length: > 0 } only] ? ", " + only : "";
         return Sentence.Closed(Sentence.Capital(version.When is { } when
-            ? phrases.Say("why.version", ("limit", asks), ("when", Conditions.Say(when, null, book, phrases))) + doubt
+            ? phrases.Say(Phrase.Why.Version, ("limit", asks), ("when", Conditions.Say(when, null, book, phrases))) + doubt
             : asks + doubt));
     }
 }

@@ -29,7 +29,7 @@ internal static class WhyMeasured
             lines.Add("note", Again.Do(test?.Fact, telling));
         }
 
-        lines.Add("on-paper", entry.Paper == Paper.Correction ? phrases["why.still-cheap"] : "");
+        lines.Add("on-paper", entry.Paper == Paper.Correction ? phrases[Phrase.Why.StillCheap] : "");
     }
 
     /// <summary>"Tape, JM, 2026-11-25, photo x.jpg (line 35)".</summary>
@@ -38,7 +38,7 @@ internal static class WhyMeasured
         var reading = fact?.Counted;
         var tool = reading?.Tool ?? fact?.Kind.Tool;
         var taken = string.Join(", ", new[] { reading is null || tool is null ? "" : Sentence.Capital(telling.Phrases.Of(tool.Say)), Cut.Name(reading?.By ?? ""), reading?.Date?.Split('T')[0] ?? "",
-            reading?.Photo is { } photo ? telling.Phrases.Say("why.photo", ("photo", Cut.Name(photo))) : "" }
+            reading?.Photo is { } photo ? telling.Phrases.Say(Phrase.Why.Photo, ("photo", Cut.Name(photo))) : "" }
             .Where(part => part.Length > 0));
         return Sentence.Closed(line.Length == 0 ? taken : taken.Length == 0 ? Sentence.Capital(line) : $"{taken} ({line})");
     }
@@ -63,7 +63,7 @@ internal static class WhyMeasured
         .Select(counted => Sentence.Joined(
             counted.Part is null ? "" : Sentence.Capital(Naming.Part(counted.Part, telling.Phrases)) + ",",
             telling.Phrases.Say(
-                counted.Fact.IsPlanned ? "say.counted-plan" : "say.counted",
+                counted.Fact.IsPlanned ? Phrase.Say.CountedPlan : Phrase.Say.Counted,
                 ("reading", Naming.Reading(counted.Fact.Kind)),
                 ("value", Items.Amount(counted.Fact, telling))),
             Items.Line(Items.Place(counted.Fact, telling), telling) is { Length: > 0 } line ? $"({line})." : ""));
@@ -72,7 +72,7 @@ internal static class WhyMeasured
     private static string CannotMiss(Entry entry, Measured? test, Telling telling)
     {
         return entry.Result == Result.Correction && test?.Fact is { ReadOnce: true, IsPlanned: false } fact && Again.Mark(fact, telling) is { } mark
-            ? telling.Phrases.Say("why.cannot-miss", ("tool", mark.Tool), ("mark", mark.Smallest))
+            ? telling.Phrases.Say(Phrase.Why.CannotMiss, ("tool", mark.Tool), ("mark", mark.Smallest))
             : "";
     }
 }

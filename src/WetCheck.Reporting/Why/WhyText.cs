@@ -19,8 +19,8 @@ public static class WhyText
         WhyMeasured.Add(lines, entry, item, evidence, telling);
         lines.Add("hangs", Hangs(entry.Worst, telling));
         var cited = Says.Of(entry.Rule, evidence.Side, telling);
-        lines.Add("says", cited.Select(source => Sentence.Closed(source.Say(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"])))
-            .Append(cited.Any(source => source.Entry.Of is not null) ? phrases["why.ask-local"] : ""));
+        lines.Add("says", cited.Select(source => Sentence.Closed(source.Say(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases[Phrase.Doubt.Practice])))
+            .Append(cited.Any(source => source.Entry.Of is not null) ? phrases[Phrase.Why.AskLocal] : ""));
         lines.Add("elsewhere", Versions.Elsewhere(entry.Rule, evidence.Side, walk.Book, phrases));
         lines.Add("why", item.Why);
         lines.Add("do", item.Do);
@@ -48,7 +48,7 @@ public static class WhyText
         lines.Plain(line.Text);
         lines.Add("care", text.Two);
         lines.Add("why", text.Why);
-        lines.Add("says", Says.Of(shown.Rule, null, telling).Select(source => Sentence.Closed(source.Say(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases["doubt.practice"]))));
+        lines.Add("says", Says.Of(shown.Rule, null, telling).Select(source => Sentence.Closed(source.Say(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases[Phrase.Doubt.Practice]))));
         lines.Plain(Closing(shown.Rule, telling, when));
         return lines.ToString();
     }
@@ -57,19 +57,19 @@ public static class WhyText
     public static string Of(RuleBook book, Rule rule, string language) => WhyRule.Of(book, rule, new Phrases(book, language));
 
     private static string Closing(Rule rule, Telling telling, string when) =>
-        Sentence.Joined($"{rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", telling.Phrases["close.record"]);
+        Sentence.Joined($"{rule.Id}.", $"{Heading.Of(telling, when).Book}{(when.Length > 0 ? "; " + when : "")}.", telling.Phrases[Phrase.Close.Record]);
 
     /// <summary>What would settle an open check: the question of each fact it hangs on.</summary>
     private static IEnumerable<string> Hangs(Check check, Telling telling) => check.Judgement.Hangs
         .Select(hang => hang.Fact is { } fact && telling.PartOf(hang.Id) is { } part
-            ? telling.Phrases.Say("why.unknown", ("fact", $"{Sentence.Capital(Naming.Part(part, telling.Phrases))}, {Naming.Reading(fact.Kind)}"), ("state", telling.Phrases[State(hang)]))
+            ? telling.Phrases.Say(Phrase.Why.Unknown, ("fact", $"{Sentence.Capital(Naming.Part(part, telling.Phrases))}, {Naming.Reading(fact.Kind)}"), ("state", telling.Phrases[State(hang)]))
             : Question(hang.Id, telling))
         .Distinct();
 
-    private static string State(Hang hang) => hang.Near ? hang.Fact!.Clash ? "why.clash" : "why.near"
-        : hang.Fact!.SaidHidden || hang.Fact.Sight == Sight.Hidden ? "why.hidden"
-        : hang.Fact.Sight == Sight.NotBegun ? "why.not-begun"
-        : "why.not-looked";
+    private static string State(Hang hang) => hang.Near ? hang.Fact!.Clash ? Phrase.Why.Clash : Phrase.Why.Near
+        : hang.Fact!.SaidHidden || hang.Fact.Sight == Sight.Hidden ? Phrase.Why.Hidden
+        : hang.Fact.Sight == Sight.NotBegun ? Phrase.Why.NotBegun
+        : Phrase.Why.NotLooked;
 
     private static string Question(FactId id, Telling telling)
     {

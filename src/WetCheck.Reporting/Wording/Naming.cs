@@ -59,10 +59,11 @@ internal static class Naming
     /// <summary>"IRC 2021", "IRC 2006 and older".</summary>
     public static string Code(CodeRange range, Phrases phrases) => range switch
     {
-        { From: { } from, To: { } to } when from == to => phrases.Say("code.at", ("family", range.Family), ("year", Year(from))),
-        { From: { } from, To: { } to } => phrases.Say("code.between", ("family", range.Family), ("from", Year(from)), ("to", Year(to))),
-        { From: { } from } => phrases.Say("code.from", ("family", range.Family), ("year", Year(from))),
-        { To: { } to } => phrases.Say("code.to", ("family", range.Family), ("year", Year(to))),
+        { From: { } from, To: { } to } when from == to => phrases.Say(Phrase.Code.At, ("family", range.Family), ("year", Year(from))),
+        { From: { } from, To: { } to } => phrases.Say(Phrase.Code.Between, ("family", range.Family),
+            ("from", Year(from)), ("to", Year(to))),
+        { From: { } from } => phrases.Say(Phrase.Code.From, ("family", range.Family), ("year", Year(from))),
+        { To: { } to } => phrases.Say(Phrase.Code.To, ("family", range.Family), ("year", Year(to))),
         _ => range.Family,
     };
 

@@ -24,7 +24,7 @@ public sealed class Phrases(RuleBook book, string language)
     public string Of(Words words) => Language == "es" ? words.Es ?? words.En : words.En;
 
     /// <summary>"left, back and right".</summary>
-    public string List(IReadOnlyList<string> items, string last = "say.and") => items.Count < 2
+    public string List(IReadOnlyList<string> items, string last = Phrase.Say.And) => items.Count < 2
         ? string.Concat(items)
         : $"{string.Join(", ", items.SkipLast(1))} {this[last]} {items[^1]}";
 
