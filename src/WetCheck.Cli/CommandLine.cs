@@ -27,10 +27,10 @@ internal static class CommandLine
                 ? throw new Halt(ExitCode.TypedWrong, wrong)
                 : (ExitCode)parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Err, EnableDefaultExceptionHandler = false });
         }
-        catch (Halt halt)
+        catch (RefusedException refused)
         {
-            terminal.Err.WriteLine(halt.Message);
-            return halt.Code;
+            terminal.Err.WriteLine(refused.Message);
+            return ExitCodes.Of(refused.How);
         }
     }
 

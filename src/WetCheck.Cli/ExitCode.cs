@@ -1,5 +1,3 @@
-using WetCheck.Model;
-
 namespace WetCheck.Cli;
 
 /// <summary>What the program hands back when it ends. Of several that hold, <see cref="ExitCodes.Weightiest"/>.</summary>
@@ -31,14 +29,17 @@ internal static class ExitCodes
 
     public static ExitCode Weightiest(params ExitCode[] codes) => HeaviestFirst.First(codes.Contains);
 
-    public static ExitCode Of(Verdict verdict) => verdict switch
+    public static ExitCode Of(RoomState state) => state switch
     {
-        Verdict.NotReady => ExitCode.ToFix,
-        Verdict.Unfinished => ExitCode.Unfinished,
+        RoomState.NotReady => ExitCode.ToFix,
+        RoomState.Unfinished => ExitCode.Unfinished,
         _ => ExitCode.NothingOwed,
     };
 
-    /// <summary>A question about a value that is taken as it stands leaves the file readable.</summary>
-    public static ExitCode Of(IEnumerable<Problem> problems) =>
-        problems.Any(problem => problem.Effect != Effect.Asked) ? ExitCode.Unreadable : ExitCode.NothingOwed;
+    public static ExitCode Of(RefusedAs how) => how switch
+    {
+        RefusedAs.TypedWrong => ExitCode.TypedWrong,
+        RefusedAs.Unwritable => ExitCode.Unwritable,
+        _ => ExitCode.Unreadable,
+    };
 }

@@ -1,7 +1,5 @@
 namespace WetCheck.Cli;
 
 /// <summary>The program can't go on. Its message is for the person who typed, on standard error.</summary>
-internal sealed class Halt(ExitCode code, string say) : Exception(say)
-{
-    public ExitCode Code { get; } = code;
-}
+internal sealed class Halt(ExitCode code, string say) : RefusedException(
+    code switch { ExitCode.TypedWrong => RefusedAs.TypedWrong, ExitCode.Unwritable => RefusedAs.Unwritable, _ => RefusedAs.Unreadable }, say);

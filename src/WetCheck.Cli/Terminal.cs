@@ -1,7 +1,6 @@
 using System.Text;
 using WetCheck.Cli.Files;
 using WetCheck.Cli.Text;
-using WetCheck.Model;
 
 namespace WetCheck.Cli;
 
@@ -13,6 +12,8 @@ internal sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, T
 
     /// <summary>A hand types, so that an answer that can't be read may be asked once more; else its line is the next answer's.</summary>
     public bool IsHand { get; init; }
+
+    public DateTimeOffset Now => Clock.GetLocalNow();
 
     public static Terminal Real()
     {
@@ -48,5 +49,5 @@ internal sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, T
     }
 
     /// <summary>No file has a null in its name: such a one is not there, like others.</summary>
-    public string FullPath(string path) => System.IO.Path.GetFullPath(path.Replace('\0', VisibleText.Mark), Folder);
+    public string FullPath(string path) => System.IO.Path.GetFullPath(path.Replace('\0', PlainText.Mark), Folder);
 }

@@ -1,7 +1,8 @@
 namespace WetCheck.Model;
 
 /// <summary>
-/// How much is taken in. Far above what any job needs; past it a message says so. With these every answer comes in seconds, whatever is typed.
+/// How much is taken in. Far above what any job needs; past it a message says so. With these every answer comes in
+/// seconds, whatever is typed.
 /// <c>docs/limits.md</c> has them for people; a test holds the two together.
 /// </summary>
 public static class Limits

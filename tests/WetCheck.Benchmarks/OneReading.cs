@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using WetCheck.Model;
+using WetCheck.Flow;
 
 namespace WetCheck.Benchmarks;
 

@@ -3,7 +3,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Fuzz;
 
-/// <summary>One input, made from a number alone, and the reader it is given to. Whatever the text, a reader gives a result or located messages.</summary>
+/// <summary>
+/// One input, made from a number alone, and the reader it is given to. Whatever the text, a reader gives a result or
+/// located messages.
+/// </summary>
 internal static class Input
 {
     /// <summary>A whole rule book is dear to read: one input of so many.</summary>

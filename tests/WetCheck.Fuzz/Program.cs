@@ -50,7 +50,10 @@ internal static class Program
         return failed.Count == 0 ? 0 : 1;
     }
 
-    /// <summary>Where the next batch begins, and what failed in this one. One that ended before its end goes on behind what ended it.</summary>
+    /// <summary>
+    /// Where the next batch begins, and what failed in this one. One that ended before its end goes on behind what
+    /// ended it.
+    /// </summary>
     private static (int Next, List<string> Failed) Child(int from, int count)
     {
         var start = new ProcessStartInfo(Environment.ProcessPath!, [.. Host(), "--batch", "--from", Text(from), "--count", Text(count)]) { RedirectStandardOutput = true };

@@ -2,6 +2,7 @@ using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
 using WetCheck.Tests.Conventions;
+using WetCheck.Flow;
 using Entry = WetCheck.Model.Entry;
 
 namespace WetCheck.Tests;
@@ -22,6 +23,9 @@ internal static class TheBook
     public static IReadOnlyList<RuleCase> Cases => Read.Value.Cases;
 
     public static ReadyBook Ready => Read.Value.Ready;
+
+    /// <summary>The same, as every program opens it.</summary>
+    public static Book Open { get; } = new(Ready, "rules", new(() => Cases));
 
     public static Job Job(string text, string file = "test.job.yaml")
     {

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using WetCheck.Cli.Files;
-using WetCheck.Intake;
 
 namespace WetCheck.Cli.Commands;
 
@@ -12,7 +11,7 @@ internal static class JobCommand
         var schema = new Command("schema", "Print the JSON Schema of a job file, for editors.");
         schema.SetAction(parsed =>
         {
-            terminal.Out.WriteLine(JobSchema.Of(BookHere.Load(parsed.GetValue(rules), terminal).Vocabulary));
+            terminal.Out.WriteLine(BookHere.Load(parsed.GetValue(rules), terminal).Schema());
             return (int)ExitCode.NothingOwed;
         });
         return new Command("job", "A new job file, or what one may hold.") { NewJobCommand.Build(rules, terminal), SampleJobCommand.Build(terminal), schema };

@@ -1,9 +1,5 @@
 using System.CommandLine;
-using WetCheck.Cli.Asking;
 using WetCheck.Cli.Files;
-using WetCheck.Cli.Text;
-using WetCheck.Model;
-using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -18,27 +14,26 @@ internal static class NewJobCommand
         command.SetAction(parsed => (int)Start(
             parsed.GetValue(name),
             BookHere.Load(parsed.GetValue(rules), terminal),
-            parsed.GetValue(language) ?? Languages.English,
+            parsed.GetValue(language) ?? Typed.English,
             terminal));
         return command;
     }
 
-    private static ExitCode Start(string? typed, RuleBook book, string language, Terminal terminal)
+    private static ExitCode Start(string? typed, Book book, string language, Terminal terminal)
     {
-        var questions = new FiveQuestions(book, language, terminal);
-        terminal.Out.WriteLine(questions.Words.Before);
-        var name = NewName.Of(typed ?? questions.Name());
+        var room = new NewRoom(book, language, new TerminalTalk(terminal));
+        var name = NewName.Of(typed ?? room.AskName());
         name.MustBeFree(terminal);
 
-        var job = questions.All(name.Job);
-        NewFile.Write(name.File, StartFile.Of(job, book, language), terminal);
-        NewFile.Write(name.Sheet, Lists.Sheet(job, book, language), terminal);
+        room.Ask(name.Job);
+        NewFile.Write(name.File, room.File, terminal);
+        NewFile.Write(name.Sheet, room.Sheet, terminal);
         terminal.Out.WriteLine();
-        terminal.Out.WriteLine(questions.Words.Written(name.File, name.Sheet));
+        terminal.Out.WriteLine(room.Written(name.File, name.Sheet));
         terminal.Out.WriteLine();
 
-        var held = Held.Of(JobFile.Find(name.File, "walk", terminal), book, [], terminal);
-        terminal.Out.Write(Lists.Screen(held.Walk, "text", all: false, terminal, language));
-        return held.Code;
+        var opened = Opened.Read(JobFile.Find(name.File, "walk", terminal), book, terminal);
+        terminal.Out.Write(opened.Room.Screen(language, terminal.Now));
+        return opened.Code;
     }
 }

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using WetCheck.Cli.Files;
-using WetCheck.Cli.Help;
-using WetCheck.Model;
 
 namespace WetCheck.Cli.Commands;
 
@@ -19,50 +17,12 @@ internal static class ProveCommand
         command.SetAction(parsed =>
         {
             var (folder, asked) = Which(parsed.GetValue(rules), parsed.GetValue(which), terminal);
-            var (book, cases) = BookHere.LoadWithCases(folder, terminal);
-            var chosen = asked is null ? book.Rules : [.. book.Rules.Where(rule => IsOf(rule.Id, asked))];
-            return chosen.Count == 0
-                ? throw new Halt(ExitCode.TypedWrong, NoCases(asked ?? "any rule", cases))
-                : (int)Run(chosen, new BookProof(BookHere.Ready(book), cases), folder, terminal);
+            var (text, holds) = BookHere.Load(folder, terminal).Prove(asked);
+            terminal.Out.Write(text);
+            return (int)(holds ? ExitCode.NothingOwed : ExitCode.ToFix);
         });
         return command;
     }
-
-    private static ExitCode Run(IReadOnlyList<Rule> rules, BookProof book, string? folder, Terminal terminal)
-    {
-        var (cases, failed, faults) = (0, 0, 0);
-        foreach (var proof in rules.Select(book.Prove))
-        {
-            cases += proof.Cases.Count;
-            failed += proof.Cases.Count(one => !one.Holds);
-            faults += proof.Faults.Count;
-            foreach (var one in proof.Cases.Where(one => !one.Holds))
-            {
-                Write(one.Case.At, one.Misses.Prepend(one.Case.Name), terminal);
-            }
-
-            foreach (var at in proof.Faults.GroupBy(fault => fault.At))
-            {
-                Write(BookHere.In(folder, at.Key), at.Select(fault => fault.Says), terminal);
-            }
-        }
-
-        terminal.Out.WriteLine($"{cases - failed} cases hold, {failed} do not." + (faults > 0 ? $" {faults} wanting in the rules." : ""));
-        return failed + faults == 0 ? ExitCode.NothingOwed : ExitCode.ToFix;
-    }
-
-    private static void Write(At at, IEnumerable<string> lines, Terminal terminal)
-    {
-        terminal.Out.WriteLine(at.ToString());
-        foreach (var line in lines)
-        {
-            terminal.Out.WriteLine($"    {line}");
-        }
-    }
-
-    private static string NoCases(string asked, IEnumerable<RuleCase> cases) => $"The book has no cases of {asked}."
-        + (Nearest.Of(asked, cases.SelectMany(one => new[] { one.Rule, one.Rule.Split('/')[0] }).Distinct()) is { } near ? $" Nearest: {near}." : "")
-        + "\n    wetcheck rules   lists its rules.";
 
     /// <summary>A folder with a book in it is the book; anything else names rules.</summary>
     private static (string? Folder, string? Asked) Which(string? folder, string? which, Terminal terminal) => which switch
@@ -84,6 +44,4 @@ internal static class ProveCommand
 
         return name;
     }
-
-    private static bool IsOf(string rule, string asked) => rule == asked || rule.StartsWith(asked + "/", StringComparison.Ordinal);
 }

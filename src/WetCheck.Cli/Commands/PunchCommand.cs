@@ -1,7 +1,5 @@
 using System.CommandLine;
 using WetCheck.Cli.Files;
-using WetCheck.Cli.Text;
-using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -16,22 +14,30 @@ internal static class PunchCommand
         command.SetAction(parsed =>
         {
             var target = parsed.GetValue(into);
-            var written = parsed.GetValue(format) ?? Lists.FormatOf(target);
-            var file = JobFile.Find(parsed.GetValue(job), "punch", terminal);
-            var held = Held.Of(file, BookHere.LoadFor(file, parsed.GetValue(rules), terminal), [], terminal);
-            var whom = Readers.Of(parsed.GetValue(reader));
-            var text = Lists.Punch(held.Walk, written, whom, parsed.GetValue(language) ?? Readers.Language(whom), terminal);
+            var form = Typed.Form(parsed.GetValue(format) ?? FormatOf(target));
+            var opened = Opened.Find(parsed.GetValue(job), "punch", parsed.GetValue(rules), terminal);
+            var text = opened.Room.List(form, Typed.Whom(parsed.GetValue(reader)), parsed.GetValue(language), terminal.Now);
             if (target is null)
             {
                 terminal.Out.Write(text);
             }
             else
             {
-                new ListFile(file, held.Walk, parsed.GetValue(force), terminal).Write(target, text);
+                new ListFile(opened, parsed.GetValue(force), terminal).Write(target, text);
             }
 
-            return (int)held.Code;
+            return (int)opened.Code;
         });
         return command;
     }
+
+    /// <summary>The ending of a file says how it is written; without a file it is the message.</summary>
+    private static string FormatOf(string? file) => Path.GetExtension(file)?.ToLowerInvariant() switch
+    {
+        null or ".txt" => "text",
+        ".html" or ".htm" => "html",
+        ".md" => "md",
+        ".json" => "json",
+        _ => throw new Halt(ExitCode.TypedWrong, $"How is {file} to be written? End it in .html, .md, .json or .txt, or add --format."),
+    };
 }

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using WetCheck.Cli.Files;
-using WetCheck.Cli.Help;
-using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -27,29 +25,11 @@ internal static class RulesCodeCommand
         {
             var folder = parsed.GetValue(rules);
             var book = BookHere.Load(folder, terminal);
-            if (parsed.GetValue(compare) is { Length: 2 } two)
-            {
-                terminal.Out.Write(CodeList.Compare(book, Family(two[0], book), Family(two[1], book)));
-            }
-            else if (parsed.GetValue(job) is { } name)
-            {
-                terminal.Out.Write(CodeList.Local(book, BookHere.LoadFor(JobFile.Find(name, "rules code", terminal), folder, terminal)));
-            }
-            else
-            {
-                terminal.Out.Write(CodeList.Of(book));
-            }
-
+            terminal.Out.Write(parsed.GetValue(compare) is { Length: 2 } two ? book.Compare(two[0], two[1])
+                : parsed.GetValue(job) is { } name ? book.Changes(Opened.Read(JobFile.Find(name, "rules code", terminal), book, terminal).Room.Book)
+                : book.Codes());
             return (int)ExitCode.NothingOwed;
         });
         return command;
-    }
-
-    private static string Family(string typed, Model.RuleBook book)
-    {
-        var families = book.Vocabulary.Disciplines.SelectMany(discipline => discipline.Families).Select(family => family.Name).Distinct().ToList();
-        return families.Find(family => string.Equals(family, typed, StringComparison.OrdinalIgnoreCase))
-            ?? throw new Halt(ExitCode.TypedWrong, $"The book has no code \"{typed}\"." + (Nearest.Of(typed, families) is { } near ? $" Nearest: {near}." : "")
-                + "\n    wetcheck rules code   lists its codes.");
     }
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using WetCheck.Cli.Files;
-using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -16,16 +15,8 @@ internal static class RulesCommand
         };
         command.SetAction(parsed =>
         {
-            if (parsed.GetValue(format) == "md")
-            {
-                terminal.Out.Write(RulePage.Of(BookHere.Load(parsed.GetValue(rules), terminal)));
-            }
-            else
-            {
-                var (book, cases) = BookHere.LoadWithCases(parsed.GetValue(rules), terminal);
-                terminal.Out.Write(RuleList.Of(book, cases));
-            }
-
+            var book = BookHere.Load(parsed.GetValue(rules), terminal);
+            terminal.Out.Write(parsed.GetValue(format) == "md" ? book.Page() : book.List());
             return (int)ExitCode.NothingOwed;
         });
         return command;

@@ -1,12 +1,28 @@
 using System.CommandLine;
-using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
 /// <summary>Words that mean the same after several commands, with one help text each.</summary>
 internal static class Typed
 {
+    /// <summary>The language of what is not asked for in another.</summary>
+    public const string English = "en";
+
     public static readonly string[] Formats = ["text", "json", "md", "html"];
+
+    private static readonly string[] s_readers = ["setter", "owner", "helper"];
+
+    /// <param name="format">One of <see cref="Formats"/>.</param>
+    public static ListForm Form(string format) => format switch
+    {
+        "json" => ListForm.Json,
+        "md" => ListForm.Markdown,
+        "html" => ListForm.Html,
+        _ => ListForm.Message,
+    };
+
+    /// <param name="reader">As after <c>--for</c>; null is the setter.</param>
+    public static ForWhom Whom(string? reader) => (ForWhom)Math.Max(0, Array.IndexOf(s_readers, reader));
 
     public static Argument<string?> Job() => new("JOB")
     {
@@ -23,16 +39,16 @@ internal static class Typed
 
     public static Option<string?> Format(params string[] formats) => OneOf("--format", "How it is written.", formats);
 
-    public static Option<string?> Language() => OneOf("--lang", "In English, in Spanish (a draft), or both.", Languages.Typed);
+    public static Option<string?> Language() => OneOf("--lang", "In English, in Spanish (a draft), or both.", [.. Room.ListLanguages]);
 
     /// <summary>One at a time: a question is asked once.</summary>
-    public static Option<string?> Asked() => OneOf("--lang", "In English, or in Spanish (a draft).", [Languages.English, Languages.Spanish]);
+    public static Option<string?> Asked() => OneOf("--lang", "In English, or in Spanish (a draft).", [.. Room.AskedLanguages]);
 
-    public static Option<string?> Drawing(string[] drawings) => OneOf("--drawing", $"Which drawing; without it: {drawings[0]}.", drawings);
+    public static Option<string?> Drawing(IReadOnlyList<string> drawings) => OneOf("--drawing", $"Which drawing; without it: {drawings[0]}.", [.. drawings]);
 
-    public static Option<string?> Sheet(string[] sheets) => OneOf("--sheet", $"Which sheet; without it: {sheets[0]}. JSON has all.", sheets);
+    public static Option<string?> Sheet(IReadOnlyList<string> sheets) => OneOf("--sheet", $"Which sheet; without it: {sheets[0]}. JSON has all.", [.. sheets]);
 
-    public static Option<string?> For() => OneOf("--for", "Whom it is for: the setter, the owner, or a helper.", Readers.Typed);
+    public static Option<string?> For() => OneOf("--for", "Whom it is for: the setter, the owner, or a helper.", s_readers);
 
     public static Option<bool> All() => new("--all") { Description = "Also what is OK, what comes later, and every look." };
 

@@ -1,6 +1,4 @@
 using System.CommandLine;
-using WetCheck.Cli.Files;
-using WetCheck.Cli.Text;
 
 namespace WetCheck.Cli.Commands;
 
@@ -13,15 +11,15 @@ internal static class WalkCommand
         var command = new Command("walk", "Hold a job against the rule book: what to fix, what to look at.") { job, stage, changed, format, all };
         command.SetAction(parsed =>
         {
-            var file = JobFile.Find(parsed.GetValue(job), "walk", terminal);
-            var held = Held.Of(file, BookHere.LoadFor(file, parsed.GetValue(rules), terminal), Changes(parsed.GetValue(stage), parsed.GetValue(changed)), terminal);
-            terminal.Out.Write(Lists.Screen(held.Walk, parsed.GetValue(format) ?? "text", parsed.GetValue(all), terminal));
-            return (int)held.Code;
+            // A stage is a line of the job file like any other.
+            var changes = (parsed.GetValue(stage) is { } stop ? ["stage: " + stop] : Array.Empty<string>()).Concat(parsed.GetValue(changed) ?? []);
+            var opened = Opened.Find(parsed.GetValue(job), "walk", parsed.GetValue(rules), terminal, changes);
+            var form = parsed.GetValue(format) ?? Typed.Formats[0];
+            terminal.Out.Write(form == Typed.Formats[0]
+                ? opened.Room.Screen(Typed.English, terminal.Now, parsed.GetValue(all))
+                : opened.Room.List(Typed.Form(form), ForWhom.Setter, Typed.English, terminal.Now));
+            return (int)opened.Code;
         });
         return command;
     }
-
-    /// <summary>A stage is a line of the job file like any other.</summary>
-    private static List<string> Changes(string? stage, string[]? changed) =>
-        [.. (string[])(stage is null ? [] : ["stage: " + stage]), .. changed ?? []];
 }

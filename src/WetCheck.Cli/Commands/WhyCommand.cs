@@ -1,10 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
 using WetCheck.Cli.Files;
-using WetCheck.Cli.Help;
-using WetCheck.Cli.Text;
-using WetCheck.Model;
-using WetCheck.Reporting;
 
 namespace WetCheck.Cli.Commands;
 
@@ -18,37 +13,17 @@ internal static class WhyCommand
         var command = new Command("why", "Explain one line of a list, or one rule.") { first, number };
         command.SetAction(parsed =>
         {
-            var book = parsed.GetValue(rules);
-            return (int)(parsed.GetValue(number) is { } asked
-                ? OfEntry(JobFile.Find(parsed.GetValue(first), "why", terminal), asked, book, terminal)
-                : OfRule(parsed.GetValue(first)!, BookHere.Load(book, terminal), terminal));
+            var (folder, named) = (parsed.GetValue(rules), parsed.GetValue(first)!);
+            if (parsed.GetValue(number) is not { } asked)
+            {
+                terminal.Out.Write(BookHere.Load(folder, terminal).Why(named));
+                return (int)ExitCode.NothingOwed;
+            }
+
+            var opened = Opened.Find(named, "why", folder, terminal);
+            terminal.Out.Write(opened.Room.Why(asked, Typed.English, terminal.Now));
+            return (int)opened.ReadCode;
         });
         return command;
     }
-
-    private static ExitCode OfEntry(JobFile file, string asked, string? folder, Terminal terminal)
-    {
-        var held = Held.Of(file, BookHere.LoadFor(file, folder, terminal), [], terminal);
-        terminal.Out.Write(Text(held.Walk, asked, terminal));
-        return ExitCodes.Of(held.Walk.Problems);
-    }
-
-    private static string Text(Walk walk, string asked, Terminal terminal) =>
-        Numbered.Find(walk, asked) is { } entry ? Lists.Why(walk, entry, terminal)
-        : Numbered.Shown(walk, asked) is { } shown ? WhyText.Of(walk, shown, Languages.English, Lists.Now(terminal, Languages.English))
-        : walk.Book.Causes.Any(cause => Numbered.Is(cause.Number, asked)) && OldWorkReading.Of(walk.Job, walk.Book).Causes.FirstOrDefault(cause => Numbered.Is(cause.Cause.Number, asked)) is { } found
-            ? WhyCause.Of(found, walk, Languages.English, Lists.Now(terminal, Languages.English))
-        : throw new Halt(ExitCode.TypedWrong, Numbered.NotFound(walk, asked));
-
-    private static ExitCode OfRule(string asked, RuleBook book, Terminal terminal)
-    {
-        var rule = int.TryParse(asked, CultureInfo.InvariantCulture, out var number) ? book.Rule(number) : book.Rule(asked);
-        terminal.Out.Write(Lists.Why(book, rule ?? throw new Halt(ExitCode.TypedWrong, NoRule(asked, book))));
-        return ExitCode.NothingOwed;
-    }
-
-    private static string NoRule(string asked, RuleBook book) =>
-        $"The book has no rule \"{asked}\"." + (Nearest.Of(asked, book.Rules.SelectMany(rule => new[] { rule.Id, rule.Number.ToString(CultureInfo.InvariantCulture) })) is { } near ? $" Nearest: {near}." : "")
-        + "\n    wetcheck rules             lists them all."
-        + "\n    wetcheck why JOB NUMBER    explains a line of a list.";
 }

@@ -1,20 +1,20 @@
-using WetCheck.Model;
-
 namespace WetCheck.Cli.Files;
 
-/// <summary>Reads a file to its end, or to where it is too large: what a file says of its own length need not be so.</summary>
+/// <summary>
+/// Reads a file to its end, or to where it is too large: what a file says of its own length need not be so.
+/// </summary>
 internal static class BoundedRead
 {
-    /// <summary>Null: it is larger than <see cref="Limits.FileBytes"/>.</summary>
+    /// <summary>Null: it is larger than <see cref="TooLong.FileBytes"/>.</summary>
     public static byte[]? Bytes(FileStream file)
     {
-        var bytes = new byte[Math.Clamp(file.CanSeek ? file.Length : 0, 0, Limits.FileBytes) + 1];
+        var bytes = new byte[Math.Clamp(file.CanSeek ? file.Length : 0, 0, TooLong.FileBytes) + 1];
         var count = 0;
-        while (count <= Limits.FileBytes)
+        while (count <= TooLong.FileBytes)
         {
             if (count == bytes.Length)
             {
-                Array.Resize(ref bytes, Math.Min(2 * bytes.Length, Limits.FileBytes + 1));
+                Array.Resize(ref bytes, Math.Min(2 * bytes.Length, TooLong.FileBytes + 1));
             }
 
             var read = file.Read(bytes, count, bytes.Length - count);

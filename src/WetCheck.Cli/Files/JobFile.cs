@@ -1,4 +1,3 @@
-using WetCheck.Cli.Help;
 
 namespace WetCheck.Cli.Files;
 

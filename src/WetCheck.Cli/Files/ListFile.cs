@@ -1,5 +1,4 @@
-using WetCheck.Model;
-using WetCheck.Reporting;
+using WetCheck.Cli.Commands;
 
 namespace WetCheck.Cli.Files;
 
@@ -7,7 +6,7 @@ namespace WetCheck.Cli.Files;
 /// Writes a list or a drawing into a file. What a job is read from is never replaced; of other files only an earlier list is, unless
 /// <c>--force</c> was typed.
 /// </summary>
-internal sealed class ListFile(JobFile job, Walk walk, bool isForced, Terminal terminal)
+internal sealed class ListFile(Opened opened, bool isForced, Terminal terminal)
 {
     /// <summary>Endings of what is read: jobs, rules and local changes; logs; levels.</summary>
     private static readonly string[] s_read = [".yaml", ".yml", ".jsonl", ".csv"];
@@ -58,24 +57,18 @@ internal sealed class ListFile(JobFile job, Walk walk, bool isForced, Terminal t
     /// <summary>By its ending, or because this job is read from it, whatever its ending.</summary>
     private bool IsRead(string path)
     {
-        var folder = System.IO.Path.GetDirectoryName(job.Shown) ?? "";
         return s_read.Any(ending => path.TrimEnd(' ', '.').EndsWith(ending, StringComparison.OrdinalIgnoreCase))
-            || walk.Job.Local.Select(local => System.IO.Path.Combine(folder, local.File)).Append(job.Shown)
+            || opened.Room.LocalFiles.Select(local => Opened.Beside(opened.File, local)).Append(opened.File.Shown)
                 .Any(read => string.Equals(Place(read), terminal.FullPath(path), StringComparison.OrdinalIgnoreCase)
                     || string.Equals(terminal.FullPath(read), terminal.FullPath(path), StringComparison.OrdinalIgnoreCase));
     }
-
-    /// <summary>The first sentence of what stands at the end, which no form of a list writes otherwise.</summary>
-    private string End(string language) => new Phrases(walk.Book, language)["close.record"].Split('.')[0];
 
     /// <summary>Every list ends alike in its language; drawings and lists for programs begin alike.</summary>
     private bool IsList(string place)
     {
         try
         {
-            var text = TextFile.Read(place, place);
-            return text.StartsWith("<svg class=\"drawing\" ", StringComparison.Ordinal) || text.StartsWith("{\n  \"format\": \"wetcheck ", StringComparison.Ordinal)
-                || new[] { Languages.English, Languages.Spanish }.Any(language => text.Contains(End(language), StringComparison.Ordinal));
+            return opened.Room.IsList(TextFile.Read(place, place));
         }
         catch (Halt)
         {

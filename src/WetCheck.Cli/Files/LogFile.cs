@@ -1,6 +1,4 @@
 using System.Text;
-using WetCheck.Intake;
-using WetCheck.Model;
 
 namespace WetCheck.Cli.Files;
 
@@ -8,7 +6,7 @@ namespace WetCheck.Cli.Files;
 /// The log beside a job file. It only grows. It is held while one answer is written, so that two programs never write at once; what another
 /// one wrote in between is read first.
 /// </summary>
-internal sealed class LogFile(string path, string shown)
+internal sealed class LogFile(string path, string shown) : IAnswerLog
 {
     /// <summary>Another program holds the log for a moment only.</summary>
     private const int Tries = 60;
@@ -17,50 +15,37 @@ internal sealed class LogFile(string path, string shown)
 
     private byte[] _known = [];
 
-    public string Shown => shown;
-
-    public static LogFile Of(JobFile job, Terminal terminal) => new(terminal.FullPath(Beside(job.Shown)), Beside(job.Shown));
-
-    /// <summary><c>juniper.log.jsonl</c> beside <c>juniper.job.yaml</c>.</summary>
-    public static string Beside(string job, string ending = ".log.jsonl") => Without(Without(job, ".yaml"), ".job") + ending;
+    public static LogFile Of(JobFile job, Terminal terminal) => new(terminal.FullPath(RoomTexts.LogOf(job.Shown)), RoomTexts.LogOf(job.Shown));
 
     /// <summary>What stands in it; empty where there is none. Bytes that are no text spoil their own line only.</summary>
-    public string Text() => Encoding.UTF8.GetString(_known = Bytes());
+    public string Read() => Encoding.UTF8.GetString(_known = Bytes());
 
     /// <summary>The text as it is now, where it is another than this program last read or wrote; else null.</summary>
     public string? News() => Bytes() is var now && now.AsSpan().SequenceEqual(_known) ? null : Encoding.UTF8.GetString(_known = now);
 
-    /// <summary>Adds an answer. When this returns it is on the disk; when it can't be kept the answer is repeated, so that nothing is lost.</summary>
-    /// <returns>The answer with its place in the log, and the whole text where another program had written meanwhile.</returns>
-    public (LoggedAnswer Answer, string? News) Keep(LoggedAnswer answer)
+    /// <summary>When this returns the line is on the disk; when it can't be kept the answer is repeated, so that nothing is lost.</summary>
+    public (string Text, bool IsNews) Keep(string answer, Func<string, string> line)
     {
         try
         {
-            MustStandHere(ExitCode.Unwritable, $"\nNot kept:  {answer.Path}: {answer.Read}");
+            MustStandHere(ExitCode.Unwritable, $"\nNot kept:  {answer}");
             using var file = Open(FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-            return Add(answer, file);
+            return Add(answer, line, file);
         }
         catch (Exception e) when (DiskFault.Is(e))
         {
             throw new Halt(ExitCode.Unwritable, $"{shown} can't be written. Does another program write on it, is the disk full, may you write there?"
-                + $"\nNot kept:  {answer.Path}: {answer.Read}");
+                + $"\nNot kept:  {answer}");
         }
     }
 
-    private (LoggedAnswer Answer, string? News) Add(LoggedAnswer answer, FileStream file)
+    private (string Text, bool IsNews) Add(string answer, Func<string, string> line, FileStream file)
     {
-        var before = BoundedRead.Bytes(file) ?? throw TooMuch($"\nNot kept:  {answer.Path}: {answer.Read}");
-        if (before.Count(one => one == '\n') >= Limits.LogAnswers)
-        {
-            throw TooMany(answer);
-        }
-
-        answer = Unlike(answer, Encoding.UTF8.GetString(before));
-        var line = answer.ToJson();
+        var before = BoundedRead.Bytes(file) ?? throw TooMuch($"\nNot kept:  {answer}");
 
         // A line that was torn is ended, so that this answer has a line of its own.
         var end = before is [.., not (byte)'\n'] ? "\n" : "";
-        var added = Encoding.UTF8.GetBytes($"{end}{line}\n");
+        var added = Encoding.UTF8.GetBytes($"{end}{line(Encoding.UTF8.GetString(before))}\n");
         try
         {
             file.Write(added);
@@ -74,21 +59,7 @@ internal sealed class LogFile(string path, string shown)
 
         var isNews = !before.AsSpan().SequenceEqual(_known);
         _known = [.. before, .. added];
-        var number = before.Count(one => one == '\n') + end.Length + 1;
-        var at = new At(shown, number, line.IndexOf("\"read\":\"", StringComparison.Ordinal) + 9);
-        return (answer with { At = at, Line = line }, isNews ? Encoding.UTF8.GetString(_known) : null);
-    }
-
-    /// <summary>Of two lines that are the same the second would be taken for a copy: where the clock stands still it is moved on by a moment.</summary>
-    private static LoggedAnswer Unlike(LoggedAnswer answer, string before)
-    {
-        var lines = before.Split('\n').ToHashSet(StringComparer.Ordinal);
-        while (lines.Contains(answer.ToJson()))
-        {
-            answer = answer with { Time = Stamp.Of(Stamp.Read(answer.Time).AddMilliseconds(1)) };
-        }
-
-        return answer;
+        return (Encoding.UTF8.GetString(_known), isNews);
     }
 
     /// <summary>Half an answer is taken off again; where even that can't be done the reader leaves it out.</summary>
@@ -140,10 +111,6 @@ internal sealed class LogFile(string path, string shown)
         }
     }
 
-    private Halt TooMany(LoggedAnswer answer) => new(
-        ExitCode.Unwritable, $"{shown} holds {Limits.LogAnswers} answers, and takes no more. Write what counts into the job file and move the log away."
-            + $"\nNot kept:  {answer.Path}: {answer.Read}");
-
     private Halt TooMuch(string lost) => new(
         lost.Length > 0 ? ExitCode.Unwritable : ExitCode.Unreadable, $"{shown} is larger than 4 MB. Is it the log of this job?{lost}");
 
@@ -161,7 +128,4 @@ internal sealed class LogFile(string path, string shown)
             }
         }
     }
-
-    private static string Without(string name, string ending) =>
-        name.EndsWith(ending, StringComparison.OrdinalIgnoreCase) ? name[..^ending.Length] : name;
 }

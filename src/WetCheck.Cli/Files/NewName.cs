@@ -1,5 +1,3 @@
-using WetCheck.Intake;
-
 namespace WetCheck.Cli.Files;
 
 /// <summary>The name of a job that is started, and its files.</summary>
@@ -20,7 +18,7 @@ internal sealed record NewName(string Job, string Path)
         whole = whole.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? whole[..^Ending.Length] : whole;
         var name = System.IO.Path.GetFileName(whole);
         var file = OneWord(name);
-        return file.Length == 0 || DontKnow.Is(whole)
+        return file.Length == 0 || NewRoom.IsUnnamed(whole)
             ? throw new Halt(ExitCode.TypedWrong, "A job needs a name; all else may be unknown.\n    wetcheck job new larkspur")
             : new NewName(name, System.IO.Path.Combine(System.IO.Path.GetDirectoryName(whole) ?? "", file));
     }
@@ -33,7 +31,7 @@ internal sealed record NewName(string Job, string Path)
             throw new Halt(ExitCode.Unwritable, $"There is no folder {folder}. Make it first, or leave it out:\n    wetcheck job new {System.IO.Path.GetFileName(Path)}");
         }
 
-        if (new[] { File, Sheet, LogFile.Beside(File) }.FirstOrDefault(path => System.IO.Path.Exists(terminal.FullPath(path))) is { } there)
+        if (new[] { File, Sheet, RoomTexts.LogOf(File) }.FirstOrDefault(path => System.IO.Path.Exists(terminal.FullPath(path))) is { } there)
         {
             throw new Halt(ExitCode.Unwritable, WholeFile.IsThere(there)
                 + (there == File ? $"\n    wetcheck walk {Word(Path)}        holds it against the book." : "")

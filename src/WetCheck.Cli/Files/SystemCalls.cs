@@ -3,7 +3,9 @@ using System.Text;
 
 namespace WetCheck.Cli.Files;
 
-/// <summary>What Linux tells of files and streams and .NET does not. Elsewhere each is taken for what it should be.</summary>
+/// <summary>
+/// What Linux tells of files and streams and .NET does not. Elsewhere each is taken for what it should be.
+/// </summary>
 internal static partial class SystemCalls
 {
     private const int HereIsTheFolder = -100;
@@ -13,7 +15,10 @@ internal static partial class SystemCalls
     private const int Plain = 0x8000;
     private const int Flags = 1;
 
-    /// <summary>Opening a pipe waits for its other end, and a device may have none: only a plain file is opened. True where nothing is.</summary>
+    /// <summary>
+    /// Opening a pipe waits for its other end, and a device may have none: only a plain file is opened. True where
+    /// nothing is.
+    /// </summary>
     public static bool IsPlainFile(string path)
     {
         if (!OperatingSystem.IsLinux())
@@ -27,7 +32,8 @@ internal static partial class SystemCalls
     }
 
     /// <summary>
-    /// A stream (0 to 2) that was open when the program began. In the place of one that was closed the system puts a file of the program's own,
+    /// A stream (0 to 2) that was open when the program began. In the place of one that was closed the system puts a
+    /// file of the program's own,
     /// which closes when another program starts; one that was handed down never does.
     /// </summary>
     public static bool IsHandedDown(int stream) => !OperatingSystem.IsLinux() || Fcntl(stream, Flags) == 0;

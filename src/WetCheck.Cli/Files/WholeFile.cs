@@ -3,7 +3,8 @@ using System.Text;
 namespace WetCheck.Cli.Files;
 
 /// <summary>
-/// Writes a file whole or not at all: beside its place, onto the disk, then renamed. Whatever happens in between, the old one stands or the new.
+/// Writes a file whole or not at all: beside its place, onto the disk, then renamed. Whatever happens in between, the
+/// old one stands or the new.
 /// </summary>
 internal static class WholeFile
 {

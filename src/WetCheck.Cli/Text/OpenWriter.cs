@@ -2,7 +2,10 @@ using System.Text;
 
 namespace WetCheck.Cli.Text;
 
-/// <summary>Writes to a stream of the system. Where it takes no more, the program ends with a word about it and not with a trace.</summary>
+/// <summary>
+/// Writes to a stream of the system. Where it takes no more, the program ends with a word about it and not with a
+/// trace.
+/// </summary>
 /// <param name="isLast">What can't be said here can be said nowhere: it is dropped.</param>
 internal sealed class OpenWriter(TextWriter inner, bool isLast) : TextWriter(inner.FormatProvider)
 {

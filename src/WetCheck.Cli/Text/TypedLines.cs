@@ -1,15 +1,16 @@
 using System.Text;
-using WetCheck.Model;
 
 namespace WetCheck.Cli.Text;
 
-/// <summary>What is typed, line by line. Of a line that never ends no more is kept than shows that it is too long.</summary>
+/// <summary>
+/// What is typed, line by line. Of a line that never ends no more is kept than shows that it is too long.
+/// </summary>
 internal sealed class TypedLines(TextReader inner) : TextReader
 {
     /// <summary>The line before ended in a carriage return; a line feed behind it belongs to it.</summary>
     private bool _isReturn;
 
-    /// <returns>At most one character more than <see cref="Limits.TypedCharacters"/>; null at the end, and where nothing can be read.</returns>
+    /// <returns>At most one character more than <see cref="TooLong.Characters"/>; null at the end, and where nothing can be read.</returns>
     public override string? ReadLine()
     {
         try
@@ -30,7 +31,7 @@ internal sealed class TypedLines(TextReader inner) : TextReader
         var isEnd = next == -1;
         for (; next is not (-1 or '\n' or '\r'); next = inner.Read())
         {
-            if (line.Length <= Limits.TypedCharacters)
+            if (line.Length <= TooLong.Characters)
             {
                 line.Append((char)next);
             }

@@ -58,7 +58,7 @@ internal sealed class Comparing(Evaluation evaluation, Condition.Compare test, P
 
         var ways = Height(fact, other) is { } straight
             ? straight
-            : WaysOf(fact).SelectMany(own => against.SelectMany(one => Held(own, one))).ToList();
+            : Held(WaysOf(fact), against);
         return Fold(ways, state, fact);
     }
 
@@ -116,19 +116,28 @@ internal sealed class Comparing(Evaluation evaluation, Condition.Compare test, P
         return ways;
     }
 
-    private IEnumerable<Held> Held(Way own, Way other)
+    private List<Held> Held(List<Way> ways, IReadOnlyList<Way> against)
     {
-        if (own.Datum is null || other.Datum is null)
+        var held = new List<Held>(ways.Count * against.Count);
+        foreach (var own in ways)
         {
-            yield return new Held(Slack(own.Spread, other.Spread), other.Spread, Signed(own.Facts, other.Facts, []));
-            yield break;
+            foreach (var other in against)
+            {
+                if (own.Datum is null || other.Datum is null)
+                {
+                    held.Add(new Held(Slack(own.Spread, other.Spread), other.Spread, Signed(own.Facts, other.Facts, [])));
+                    continue;
+                }
+
+                foreach (var way in Levels.Between(own.Datum, other.Datum))
+                {
+                    var limit = other.Spread + way.Given(evaluation.OnPaper);
+                    held.Add(new Held(Slack(own.Spread, limit), limit, Signed(own.Facts, other.Facts, way.Steps)));
+                }
+            }
         }
 
-        foreach (var way in Levels.Between(own.Datum, other.Datum))
-        {
-            var limit = other.Spread + way.Given(evaluation.OnPaper);
-            yield return new Held(Slack(own.Spread, limit), limit, Signed(own.Facts, other.Facts, way.Steps));
-        }
+        return held;
     }
 
     private Spread Slack(Spread own, Spread limit) => IsFloor ? own - limit : limit - own;
@@ -136,24 +145,52 @@ internal sealed class Comparing(Evaluation evaluation, Condition.Compare test, P
     private List<(Fact, int)> Signed(IReadOnlyList<Fact> own, IReadOnlyList<Fact> other, IReadOnlyList<(LevelStep Step, bool Up)> steps)
     {
         var sign = IsFloor ? 1 : -1;
-        return [.. own.Select(fact => (fact, sign)), .. other.Select(fact => (fact, -sign)),
-            .. steps.Where(s => s.Step.Fact is not null).Select(s => (s.Step.Fact!, s.Up ? -sign : sign))];
+        var signed = new List<(Fact, int)>(own.Count + other.Count + steps.Count);
+        foreach (var fact in own)
+        {
+            signed.Add((fact, sign));
+        }
+
+        foreach (var fact in other)
+        {
+            signed.Add((fact, -sign));
+        }
+
+        foreach (var (step, up) in steps)
+        {
+            if (step.Fact is { } fact)
+            {
+                signed.Add((fact, up ? -sign : sign));
+            }
+        }
+
+        return signed;
     }
 
     private Answer Fold(List<Held> ways, PartState state, Fact fact)
+    {
+        if (ways.Count == 1 && ways[0].Test(IsStrict, evaluation.AsRead) is not Tri.Unknown and var only)
+        {
+            return new Answer(only, [], [Made(only, ways[0], state, fact)]);
+        }
+
+        return Folded(ways, state, fact);
+    }
+
+    private Answer Folded(List<Held> ways, PartState state, Fact fact)
     {
         var judged = ways.Select(way => (Way: way, Answer: way.Test(IsStrict, evaluation.AsRead))).ToList();
         var (yes, no) = (judged.Any(j => j.Answer == Tri.Yes), judged.Any(j => j.Answer == Tri.No));
         if (yes != no)
         {
             var deciding = judged.First(j => j.Answer == (yes ? Tri.Yes : Tri.No)).Way;
-            return new Answer(yes ? Tri.Yes : Tri.No, [], [Made(yes ? Tri.Yes : Tri.No, deciding)]);
+            return new Answer(yes ? Tri.Yes : Tri.No, [], [Made(yes ? Tri.Yes : Tri.No, deciding, state, fact)]);
         }
 
         if (yes)
         {
             var hangs = judged.SelectMany(j => j.Way.Facts).Select(f => Evaluation.HangOn(f.Fact, phase, near: true)).Distinct();
-            return new Answer(Tri.Unknown, [.. hangs], [Made(Tri.Unknown, ways[0])]);
+            return new Answer(Tri.Unknown, [.. hangs], [Made(Tri.Unknown, ways[0], state, fact)]);
         }
 
         // No way at all can only be where no datum joins the two: then the reading itself is what is missing.
@@ -163,11 +200,11 @@ internal sealed class Comparing(Evaluation evaluation, Condition.Compare test, P
             .FirstOrDefault();
         return open.Way is null
             ? Answer.Unknown(Evaluation.HangOn(fact, phase, near: false))
-            : new Answer(Tri.Unknown, open.Hangs, [Made(Tri.Unknown, open.Way)]);
-
-        Measured Made(Tri answer, Held way) => new(test, state.Part, answer, fact, test.To is Operand.Of ? null : Fixed(), test.To.Datum,
-            way.Limit, way.Slack, [.. way.Facts.Select(f => new CountedFact(f.Fact, f.Sign))]);
+            : new Answer(Tri.Unknown, open.Hangs, [Made(Tri.Unknown, open.Way, state, fact)]);
     }
+
+    private Measured Made(Tri answer, Held way, PartState state, Fact fact) => new(test, state.Part, answer, fact, test.To is Operand.Of ? null : Fixed(), test.To.Datum,
+        way.Limit, way.Slack, [.. way.Facts.Select(f => new CountedFact(f.Fact, f.Sign))]);
 
     private sealed record Way(Spread Spread, string? Datum, IReadOnlyList<Fact> Facts);
 }

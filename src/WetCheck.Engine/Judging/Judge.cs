@@ -74,7 +74,7 @@ public static class Judge
             return new InWorld(world, cells, Outcome.NotHere, [], [], []);
         }
 
-        var inForce = scene.Rule.Versions.Where(version => IsInForce(scene, world, version, onPaper)).ToList();
+        var inForce = InForce(scene, world, onPaper);
         if (scene.Rule.Versions.Count > 0 && inForce.Count == 0)
         {
             return new InWorld(world, cells, Outcome.NotHere, [], [], []);
@@ -107,12 +107,26 @@ public static class Judge
             : exists;
     }
 
+    private static List<RuleVersion> InForce(Scene scene, World world, bool onPaper) => scene.Rule.Versions.Count == 0 ? []
+        : [.. scene.Rule.Versions.Where(version => IsInForce(scene, world, version, onPaper))];
+
     private static bool IsInForce(Scene scene, World world, RuleVersion version, bool onPaper) =>
         version.When is null || new Evaluation(scene, world, onPaper, asRead: true).Of(version.When, scene.Self, Phase.When).Value == Tri.Yes;
 
     private static Answer Requirement(Scene scene, World world, List<RuleVersion> inForce, bool onPaper)
     {
         var holds = ((RuleBody.Require)scene.Rule.Body).Holds;
+        if (inForce.Count == 0)
+        {
+            var alone = holds is null || scene.Plan.HoldsToLimit ? Answer.Fell : new Evaluation(scene, world, onPaper).Of(holds, scene.Self, Phase.Require);
+            return alone.Value is null ? Answer.Fell : alone;
+        }
+
+        return Requirement(scene, world, holds, inForce, onPaper);
+    }
+
+    private static Answer Requirement(Scene scene, World world, Condition? holds, List<RuleVersion> inForce, bool onPaper)
+    {
         var limited = inForce.Where(version => version.Limit is not null).ToList();
         var answers = new List<Answer>();
         if (holds is not null && (limited.Count > 0 || !scene.Plan.HoldsToLimit))

@@ -18,14 +18,14 @@ public sealed class RulePlan
         Relations = [.. Conditions.Select(RelationOf).OfType<Relation>().Distinct()];
         Readings = [.. paths.Select(path => path.Reading.Name).Distinct(StringComparer.Ordinal)];
         ReadsHeights = paths.Exists(path => path.Reading.Is == Form.Height);
+        HoldsToLimit = rule.Body is RuleBody.Require { Holds: { } holds } && holds.Parts().Any(condition => condition is Condition.Compare { To: Operand.Limit });
         Conclusions = [.. paths.Where(path => path.Reading.Is == Form.Conclusion).Select(path => path.Reading.Name).Distinct(StringComparer.Ordinal)];
     }
 
     public Rule Rule { get; }
 
     /// <summary>The rule's own requirement speaks of the limit of the version in force.</summary>
-    public bool HoldsToLimit => Rule.Body is RuleBody.Require { Holds: { } holds }
-        && holds.Parts().Any(condition => condition is Condition.Compare { To: Operand.Limit });
+    public bool HoldsToLimit { get; }
 
     /// <summary>All conditions of the rule, those of its versions too.</summary>
     public IReadOnlyList<Condition> Conditions { get; }

@@ -2,7 +2,7 @@ using WetCheck.Model;
 
 namespace WetCheck.Engine;
 
-/// <summary>What a rule says of a part, as a fact of a session. Compared by reference.</summary>
+/// <summary>What a rule says of a part. Compared by reference.</summary>
 public sealed class Finding(Rule rule, PartState state, Judgement judgement)
 {
     public Rule Rule { get; } = rule;

@@ -105,11 +105,20 @@ internal static class RuleProduction
             Off(cut, CutWhat.Nearest) ? cut.First.Where(state => Joins.Reads(group.Joins, self.Part, state.Part)) : nearest,
             Off(cut, CutWhat.Related) ? cut.First.Where(state => Joins.Relates(group.Joins, self.Part, state.Part)) : related,
             conclusions);
-        Linked.Keep(context, group.Plans.Select(plan => ((object)plan.Rule, Said(scene with { Plan = plan }))));
+        Linked.Keep(context, [.. Concluded(scene, group), .. Found(scene, group)]);
     }
 
-    private static object Said(Scene scene) =>
-        scene.Rule.Body is RuleBody.Conclude ? Judge.Conclude(scene) : new Finding(scene.Rule, scene.Self, Judge.Of(scene));
+    private static IEnumerable<(object Key, object Fact)> Concluded(Scene scene, PlanGroup group) => group.Plans
+        .Where(plan => plan.Rule.Body is RuleBody.Conclude)
+        .Select(plan => ((object)plan.Rule, (object)Judge.Conclude(scene with { Plan = plan })));
+
+    /// <summary>All findings as one fact: no rule looks at them, and a session pays for each of its facts.</summary>
+    private static IEnumerable<(object Key, object Fact)> Found(Scene scene, PlanGroup group)
+    {
+        var found = group.Plans.Where(plan => plan.Rule.Body is not RuleBody.Conclude)
+            .Select(plan => new Finding(plan.Rule, scene.Self, Judge.Of(scene with { Plan = plan }))).ToArray();
+        return found.Length == 0 ? [] : [(group, new PartFindings(scene.Self, found))];
+    }
 
     /// <summary>The parts in the order of the plan, whatever order a session handed them over in.</summary>
     public static Scene SceneOf(RulePlan plan, PartState self, IEnumerable<PartState> nearest, IEnumerable<PartState> related, IEnumerable<Conclusion> conclusions)

@@ -17,12 +17,13 @@ public sealed class Session
     }
 
     /// <summary>In order of rule, then of part.</summary>
-    public IReadOnlyList<Finding> Findings => [.. _session.Query<Finding>().AsEnumerable()
-        .OrderBy(finding => finding.Rule.Number)
-        .ThenBy(finding => finding.State.Part.Kind.Order)
-        .ThenBy(finding => finding.State.Part.PlaceOrder)
-        .ThenBy(finding => finding.State.Part.IsOther)
-        .ThenBy(finding => finding.State.Part.Index ?? 0)];
+    public IReadOnlyList<Finding> Findings => [.. _session.Query<PartFindings>().AsEnumerable()
+        .OrderBy(of => of.State.Part.Kind.Order)
+        .ThenBy(of => of.State.Part.PlaceOrder)
+        .ThenBy(of => of.State.Part.IsOther)
+        .ThenBy(of => of.State.Part.Index ?? 0)
+        .SelectMany(of => of.Findings)
+        .OrderBy(finding => finding.Rule.Number)];
 
     public IReadOnlyList<Conclusion> Conclusions => [.. _session.Query<Conclusion>().AsEnumerable()
         .OrderBy(one => one.Part.Id, StringComparer.Ordinal)

@@ -8,11 +8,17 @@ public static class LocalBook
     /// <summary>The same book where the job names no file; none where a file is missing or holds what can't be taken.</summary>
     /// <param name="jobFile">Name of the job file, for places in messages.</param>
     /// <param name="textOf">The text of a file named in the job; null: there is no such file.</param>
-    public static (RuleBook? Book, IReadOnlyList<Problem> Problems) Of(RuleBook book, string jobFile, string jobText, Func<string, string?> textOf)
+    public static (RuleBook? Book, IReadOnlyList<Problem> Problems) Of(RuleBook book, string jobFile, string jobText, Func<string, string?> textOf) =>
+        Of(book, JobReader.Read(jobFile, jobText, book.Vocabulary).Job, jobFile, jobText, textOf);
+
+    /// <summary>Of a job that has been read.</summary>
+    /// <param name="job">Null: its shape is broken, and it names nothing.</param>
+    public static (RuleBook? Book, IReadOnlyList<Problem> Problems) Of(
+        RuleBook book, Job? job, string jobFile, string jobText, Func<string, string?> textOf)
     {
         var problems = new ProblemList();
         problems.Open(new SourceText(jobFile, jobText));
-        foreach (var (file, at) in JobReader.Read(jobFile, jobText, book.Vocabulary).Job?.Local ?? [])
+        foreach (var (file, at) in job?.Local ?? [])
         {
             if (!IsBeside(file))
             {

@@ -1,6 +1,9 @@
 namespace WetCheck.Reporting;
 
-/// <summary>The lines of a drawing by the squares of paper that they may touch, so that a label is held against those near it only.</summary>
+/// <summary>
+/// The lines of a drawing by the squares of paper that they may touch, so that a label is held against those near it
+/// only.
+/// </summary>
 internal sealed class StrokeGrid
 {
     private const double Side = 5;

@@ -1,12 +1,13 @@
 using WetCheck.Model;
+using WetCheck.Flow;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>
 /// Proves the rules of a book one by one: each case comes out as expected, in one the rule stays silent, no limit is idle, the
 /// words are there for every reader in both languages, short and plain, and somebody says so.
 /// </summary>
-public sealed class BookProof(ReadyBook ready, IReadOnlyList<RuleCase> cases)
+internal sealed class BookProof(ReadyBook ready, IReadOnlyList<RuleCase> cases)
 {
     /// <summary>What a rule comes to where it has nothing to object.</summary>
     private static readonly string[] s_silent = ["ok", "not-here", "silent", "no"];

@@ -1,7 +1,7 @@
 using System.Globalization;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>What case files call parts and facts.</summary>
 internal static class CaseKey

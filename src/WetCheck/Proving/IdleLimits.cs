@@ -1,7 +1,7 @@
 using WetCheck.Engine;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>Quantities of a rule that no case holds: moved by their smallest step, every case comes out as before.</summary>
 internal sealed class IdleLimits(RuleBook book)

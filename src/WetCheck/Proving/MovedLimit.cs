@@ -1,6 +1,6 @@
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>A quantity of a rule, and the rule with that quantity moved by its smallest step.</summary>
 internal sealed record MovedLimit(Rule Rule, Quantity Number, At At, Func<Quantity, Rule> With)

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>An owner's words of a rule: seven years of school, the work and not a person, no word with two meanings.</summary>
 internal sealed partial class OwnerPlainness(RuleBook book)

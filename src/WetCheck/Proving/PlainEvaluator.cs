@@ -1,7 +1,7 @@
 using WetCheck.Engine;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>
 /// The rule book without a network: rule by rule, part by part. Concluding rules first, those whose conclusions others read

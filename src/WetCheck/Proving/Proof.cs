@@ -1,11 +1,12 @@
 using WetCheck.Engine;
 using WetCheck.Model;
+using WetCheck.Flow;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>A case of a rule, held against the rule.</summary>
 /// <param name="Misses">Where the rule said something else, a line each; none: the case holds.</param>
-public sealed record Proof(RuleCase Case, IReadOnlyList<string> Misses)
+internal sealed record Proof(RuleCase Case, IReadOnlyList<string> Misses)
 {
     public bool Holds => Misses.Count == 0;
 

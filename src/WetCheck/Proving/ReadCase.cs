@@ -2,7 +2,7 @@ using WetCheck.Geometry;
 using WetCheck.Intake;
 using WetCheck.Model;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>A case with its job as a rule meets it, read once however often it is judged.</summary>
 /// <param name="Job">Null where it can't be read.</param>

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 using WetCheck.Model;
 using WetCheck.Reporting;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>
 /// How many years of school an English text asks: 0.39 x words a sentence + 11.8 x syllables a word - 15.59

@@ -2,7 +2,7 @@ using WetCheck.Engine;
 using WetCheck.Model;
 using WetCheck.Reporting;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>What one rule says of one part, in the words of case files.</summary>
 /// <param name="Says"><c>ok</c>, <c>correction on paper</c>, <c>yes</c>, <c>shown</c>.</param>

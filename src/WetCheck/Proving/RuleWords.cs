@@ -1,7 +1,7 @@
 using WetCheck.Model;
 using WetCheck.Reporting;
 
-namespace WetCheck;
+namespace WetCheck.Proving;
 
 /// <summary>What the words of a rule must be: there for each reader in each language, and short.</summary>
 internal static class RuleWords

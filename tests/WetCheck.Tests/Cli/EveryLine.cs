@@ -1,13 +1,15 @@
 using System.Text.Json;
-using WetCheck.Cli;
-using WetCheck.Cli.Asking;
+using WetCheck.Asking;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
 
 namespace WetCheck.Tests.Cli;
 
-/// <summary>Every line that the schema of a job file has can be answered by <c>look JOB LINE ANSWER</c>: it is kept, or told why not.</summary>
+/// <summary>
+/// Every line that the schema of a job file has can be answered by <c>look JOB LINE ANSWER</c>: it is kept, or told why
+/// not.
+/// </summary>
 public sealed class EveryLine
 {
     private static readonly string[] s_answers = ["all", "none", "3", "left 2 below, above", "yes", "60 x 36", "?", "plan 3, 4", "\u3164#: [", "-"];
@@ -59,9 +61,9 @@ public sealed class EveryLine
     {
         try
         {
-            return WetCheck.Cli.Asking.Named.Find(walk, line, phrases);
+            return Named.Find(walk, line, phrases);
         }
-        catch (Halt halt)
+        catch (RefusedException halt)
         {
             halt.Message.Should().NotBeEmpty();
             return [];

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using WetCheck.Cli.Commands;
+using WetCheck.Asking;
 using WetCheck.Model;
 using WetCheck.Reporting;
 

@@ -85,9 +85,10 @@ public sealed class LogBesideTests
             var log = new LogFile(desk.PathOf("juniper.log.jsonl"), "juniper.log.jsonl");
             for (var i = 0; i < 25; i++)
             {
-                var (answer, news) = log.Keep(new LoggedAnswer(Model.At.Nowhere, $"2026-11-25T16:{writer:00}:{i:00}Z", "liner.left", $"{i}"));
-                answer.At.Line.Should().BePositive();
-                Interlocked.Add(ref heard, news is null ? 0 : 1);
+                var line = new LoggedAnswer(Model.At.Nowhere, $"2026-11-25T16:{writer:00}:{i:00}Z", "liner.left", $"{i}").ToJson();
+                var (text, isNews) = log.Keep("liner.left", _ => line);
+                text.Should().EndWith(line + "\n");
+                Interlocked.Add(ref heard, isNews ? 1 : 0);
             }
         });
         var lines = Log(desk);

@@ -2,6 +2,7 @@ using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
 using WetCheck.Tests.Conventions;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Cli;
 

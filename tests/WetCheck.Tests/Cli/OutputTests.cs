@@ -2,7 +2,10 @@ using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Cli;
 
-/// <summary>What <c>-o</c> may replace: an earlier list. A job and what belongs to it never, anything else only with <c>--force</c>.</summary>
+/// <summary>
+/// What <c>-o</c> may replace: an earlier list. A job and what belongs to it never, anything else only with
+/// <c>--force</c>.
+/// </summary>
 public sealed class OutputTests
 {
     private const string Other = "a letter to the owner\n";

@@ -3,7 +3,9 @@ using WetCheck.Cli;
 
 namespace WetCheck.Tests.Cli;
 
-/// <summary>The program run by a shell in a folder, for what only the system does: streams, limits, kinds of files.</summary>
+/// <summary>
+/// The program run by a shell in a folder, for what only the system does: streams, limits, kinds of files.
+/// </summary>
 internal static class Shell
 {
     /// <summary>Far more than any run takes on a busy machine: what passes it hangs.</summary>

@@ -1,6 +1,8 @@
 namespace WetCheck.Tests.Cli;
 
-/// <summary>Pipes, devices, links and streams that are closed: a message and a code, never a trace, never a wait.</summary>
+/// <summary>
+/// Pipes, devices, links and streams that are closed: a message and a code, never a trace, never a wait.
+/// </summary>
 public sealed class SpecialFiles
 {
     [Theory]

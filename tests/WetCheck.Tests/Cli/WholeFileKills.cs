@@ -53,7 +53,8 @@ public sealed class WholeFileKills(ITestOutputHelper output)
     private static string[] Lines(string list) => [.. list.Split('\n').Where(line => !line.Contains(" am", StringComparison.Ordinal) && !line.Contains(" pm", StringComparison.Ordinal))];
 
     /// <summary>
-    /// Strikes at a random moment of the writing: counted from the first file that stirs, not from a clock. One behind the end is a kill too.
+    /// Strikes at a random moment of the writing: counted from the first file that stirs, not from a clock. One behind
+    /// the end is a kill too.
     /// </summary>
     private static void Killed(Desk desk, Random chance, string typed, params string[] words)
     {

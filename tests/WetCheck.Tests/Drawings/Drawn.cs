@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using WetCheck.Model;
 using WetCheck.Reporting;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Drawings;
 

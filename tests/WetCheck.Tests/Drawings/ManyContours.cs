@@ -1,10 +1,14 @@
 using System.Text.RegularExpressions;
 using WetCheck.Model;
 using WetCheck.Reporting;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Drawings;
 
-/// <summary>A drawing of rough levels, or of one level with a lost point, ends, and has no more lines and names than can be read.</summary>
+/// <summary>
+/// A drawing of rough levels, or of one level with a lost point, ends, and has no more lines and names than can be
+/// read.
+/// </summary>
 public sealed class ManyContours
 {
     private const string Job = "method: liner under mortar\nunits: inches\nstage: before grout\nplumbing code: IRC 2021\nshower:\n  size: 60 x 36 finished\n  drain at: 30, 18\ndrain:\n  grate: 4-1/4\nfloor:\n  levels: ";

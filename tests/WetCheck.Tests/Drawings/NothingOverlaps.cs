@@ -2,6 +2,7 @@ using System.Globalization;
 using WetCheck.Reporting;
 using WetCheck.Tests.Pan;
 using WetCheck.Tests.Reporting.Print;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Drawings;
 

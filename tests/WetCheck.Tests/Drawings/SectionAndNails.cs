@@ -1,5 +1,6 @@
 using WetCheck.Model;
 using WetCheck.Reporting;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Drawings;
 

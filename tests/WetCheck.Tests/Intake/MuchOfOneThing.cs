@@ -5,7 +5,8 @@ using WetCheck.Model;
 namespace WetCheck.Tests.Intake;
 
 /// <summary>
-/// Work grows with what is typed and no faster. What would not end without the limits ends under a watchdog far above what it takes on a slow
+/// Work grows with what is typed and no faster. What would not end without the limits ends under a watchdog far above
+/// what it takes on a slow
 /// machine; nothing else here depends on time.
 /// </summary>
 public sealed class MuchOfOneThing

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using WetCheck.Reporting;
 using WetCheck.Tests.Pan;
+using WetCheck.Flow;
 using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Mud;

@@ -1,5 +1,6 @@
 using WetCheck.Model;
 using WetCheck.Pressed;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Pressed;
 

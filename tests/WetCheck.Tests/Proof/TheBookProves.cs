@@ -1,4 +1,6 @@
 using WetCheck.Model;
+using WetCheck.Proving;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Proof;
 

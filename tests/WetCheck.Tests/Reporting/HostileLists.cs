@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Reporting;
 

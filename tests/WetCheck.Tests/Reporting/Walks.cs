@@ -1,5 +1,6 @@
 using WetCheck.Model;
 using WetCheck.Tests.Conventions;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Reporting;
 

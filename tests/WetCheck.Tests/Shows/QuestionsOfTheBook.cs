@@ -1,3 +1,4 @@
+using WetCheck.Proving;
 using WetCheck.Reporting;
 using WetCheck.Tests.Reporting;
 

@@ -1,4 +1,5 @@
 using WetCheck.Model;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Tearout;
 

@@ -3,6 +3,7 @@ using Json.Schema;
 using WetCheck.Reporting;
 using WetCheck.Tests.Cli;
 using WetCheck.Tests.Conventions;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Tearout;
 

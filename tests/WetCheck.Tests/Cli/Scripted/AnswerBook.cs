@@ -1,4 +1,4 @@
-using WetCheck.Cli.Asking;
+using WetCheck.Asking;
 using WetCheck.Model;
 
 namespace WetCheck.Tests.Cli.Scripted;

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using WetCheck.Asking;
 using WetCheck.Model;
 using WetCheck.Tests.Conventions;
 
@@ -27,7 +28,7 @@ public sealed partial class FromFiveAnswers(ITestOutputHelper output)
         var five = Repository.Read("docs/examples/five-answers.job.yaml").Replace("liner under mortar", method, StringComparison.Ordinal).Replace("inches", units, StringComparison.Ordinal);
         var book = TheBook.Job(Repository.Read(sound), "sound.job.yaml");
         using var desk = new Desk(("five.job.yaml", five));
-        using var setter = new Setter(desk, "five", new AnswerBook(book, Computed));
+        var setter = new Setter(desk, "five", new AnswerBook(book, Computed));
         foreach (var (stop, i) in book.Method!.Stops.Select((stop, i) => (stop.Name, i)))
         {
             MoveOn(desk, stop, byLook: i % 2 == 1);
@@ -36,7 +37,8 @@ public sealed partial class FromFiveAnswers(ITestOutputHelper output)
             setter.Fresh().ToFix.Select(entry => entry.Number).Should().BeEmpty(stop);
         }
 
-        setter.Fresh().Verdict.Should().Be(Verdict.NothingOwed);
+        var last = setter.Fresh();
+        last.Verdict.Should().Be(Verdict.NothingOwed, string.Join("; ", Question.Owed(last).Select(question => question.Line.Path)));
         desk.Run("walk", "five").Results.Should().Contain("NOTHING OWED");
     }
 

@@ -1,5 +1,5 @@
+using WetCheck.Asking;
 using WetCheck.Cli;
-using WetCheck.Cli.Asking;
 using WetCheck.Cli.Commands;
 using WetCheck.Cli.Files;
 using WetCheck.Model;
@@ -11,7 +11,7 @@ namespace WetCheck.Tests.Cli.Scripted;
 /// Answers what <c>look</c> asks, and holds each question against file and log read anew: it is one that is owed, it can be seen at this stop, it
 /// was not answered before, and the session that is kept open says what a fresh walk says.
 /// </summary>
-internal sealed class Setter(Desk desk, string job, AnswerBook book, bool isStrict = true) : TextReader
+internal sealed class Setter(Desk desk, string job, AnswerBook book, bool isStrict = true) : ITalk
 {
     /// <summary>At one question of so many the file and the log are read anew, between them the walk kept open is taken at its word.</summary>
     private static readonly int ReadEach = Depth.Of(daily: 6, deep: 1, night: 1);
@@ -19,44 +19,43 @@ internal sealed class Setter(Desk desk, string job, AnswerBook book, bool isStri
     /// <summary>Whole lists are compared at one question of so many.</summary>
     private static readonly int CompareEach = Depth.Of(daily: 12, deep: 8, night: 1);
 
-    private readonly StringWriter _said = new();
+    private readonly List<string> _said = [];
     private readonly HashSet<string> _answered = [];
     private int _heard;
-    private int _read;
-    private Asker? _asker;
+    private Looking? _looking;
 
     /// <summary>Questions of the last session, in order.</summary>
     public List<string> Asked { get; } = [];
 
-    public Walk Fresh()
-    {
-        using var messages = new StringWriter();
-        var terminal = Terminal(messages);
-        var (now, problems) = Held.WithLog(JobFile.Find(job, "look", terminal), TheBook.Book, terminal);
-        return Inspection.Of(now, problems, TheBook.Ready);
-    }
+    public bool IsHand => false;
+
+    public DateTimeOffset Now => desk.Clock.GetLocalNow();
+
+    public Walk Fresh() => Open().Room.Walk;
 
     public void Look()
     {
         Asked.Clear();
-        using var messages = new StringWriter();
-        var terminal = Terminal(messages);
-        _asker = Asker.Of(JobFile.Find(job, "look", terminal), TheBook.Book, null, "en", terminal);
-        _asker.All();
-        messages.ToString().Should().BeEmpty();
+        var opened = Open();
+        _looking = new Looking(opened.Room, opened.Log, this, null, "en");
+        _looking.All();
     }
 
-    public override string? ReadLine()
+    public void Say(string line) => _said.Add(line);
+
+    public void Warn(string text) => throw new InvalidOperationException(text);
+
+    public string? Hear()
     {
-        var fresh = _heard % ReadEach == 0 ? Fresh() : _asker!.Walk;
+        var fresh = _heard % ReadEach == 0 ? Fresh() : _looking!.Walk;
         if (_heard++ % CompareEach == 0)
         {
-            JsonList.Of(_asker!.Walk, "en", "").Should().Be(JsonList.Of(fresh, "en", ""), "the session kept open is a fresh walk");
+            JsonList.Of(_looking!.Walk, "en", "").Should().Be(JsonList.Of(fresh, "en", ""), "the session kept open is a fresh walk");
         }
 
-        var said = _said.ToString()[_read..].TrimEnd();
-        _read = _said.ToString().Length;
-        var question = Question.Owed(fresh).FirstOrDefault(one => said.EndsWith(string.Join(Environment.NewLine, Prompt(fresh, one)), StringComparison.Ordinal));
+        var said = string.Join('\n', _said).TrimEnd();
+        _said.Clear();
+        var question = Question.Owed(fresh).FirstOrDefault(one => said.EndsWith(string.Join('\n', Prompt(fresh, one)), StringComparison.Ordinal));
         question.Should().NotBeNull("only what is owed is asked: " + said);
         Seen(fresh.Job, question!);
         Asked.Add($"{question!.Line.Path} {question.Line.Before}".TrimEnd());
@@ -81,5 +80,12 @@ internal sealed class Setter(Desk desk, string job, AnswerBook book, bool isStri
         }
     }
 
-    private Terminal Terminal(StringWriter messages) => new(_said, messages, desk.Folder, desk.Clock) { In = this };
+    private Opened Open()
+    {
+        using var messages = new StringWriter();
+        var terminal = new Terminal(messages, messages, desk.Folder, desk.Clock);
+        var opened = Opened.Read(JobFile.Find(job, "look", terminal), TheBook.Open, terminal);
+        messages.ToString().Should().BeEmpty();
+        return opened;
+    }
 }

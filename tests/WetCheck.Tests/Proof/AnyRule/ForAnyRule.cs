@@ -1,5 +1,6 @@
 using WetCheck.Geometry;
 using WetCheck.Model;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Proof;
 

@@ -1,5 +1,6 @@
 using WetCheck.Geometry;
 using WetCheck.Tests.Conventions;
+using WetCheck.Flow;
 
 namespace WetCheck.Tests.Proof;
 

@@ -1,6 +1,7 @@
 using WetCheck.Engine;
 using WetCheck.Geometry;
 using WetCheck.Model;
+using WetCheck.Proving;
 
 namespace WetCheck.Tests.Proof;
 

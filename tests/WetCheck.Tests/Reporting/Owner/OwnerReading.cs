@@ -1,3 +1,5 @@
+using WetCheck.Proving;
+
 namespace WetCheck.Tests.Reporting.Owner;
 
 /// <summary>Row 14: an owner can read it. Grade 7 at most, for each rule's own text and for each page.</summary>

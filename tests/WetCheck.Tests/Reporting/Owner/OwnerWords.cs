@@ -1,3 +1,5 @@
+using WetCheck.Proving;
+
 namespace WetCheck.Tests.Reporting.Owner;
 
 /// <summary>Rows 14 and 16: the work is spoken of, not a person, and no word has two meanings.</summary>

@@ -1,0 +1,2 @@
+// A program that does nothing: what starting one costs by itself.
+return;
