@@ -11,7 +11,8 @@ public sealed class ProjectArrows
         ["WetCheck.Intake"] = (["WetCheck.Model"], ["YamlDotNet"]),
         ["WetCheck.Geometry"] = (["WetCheck.Model"], []),
         ["WetCheck.Engine"] = (["WetCheck.Model"], ["NRules.Runtime"]),
-        ["WetCheck.Reporting"] = (["WetCheck.Model"], ["Scriban.Signed", "Markdig"]),
+        ["WetCheck.Keys"] = ([], ["Microsoft.CodeAnalysis.CSharp"]),
+        ["WetCheck.Reporting"] = (["WetCheck.Model", "WetCheck.Keys"], ["Scriban.Signed", "Markdig"]),
         ["WetCheck.Pressed"] = (["WetCheck.Model"], []),
         ["WetCheck.Press"] = (["WetCheck.Intake", "WetCheck.Pressed"], []),
         ["WetCheck"] = (
