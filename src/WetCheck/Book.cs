@@ -1,9 +1,9 @@
 using WetCheck.Asking;
+using WetCheck.Flow;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Proving;
 using WetCheck.Reporting;
-using WetCheck.Flow;
 
 namespace WetCheck;
 

@@ -1,6 +1,6 @@
+using WetCheck.Flow;
 using WetCheck.Intake;
 using WetCheck.Model;
-using WetCheck.Flow;
 
 namespace WetCheck;
 

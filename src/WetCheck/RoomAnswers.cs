@@ -1,8 +1,8 @@
 using WetCheck.Asking;
+using WetCheck.Flow;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
-using WetCheck.Flow;
 
 namespace WetCheck;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using WetCheck.Asking;
+using WetCheck.Flow;
 using WetCheck.Model;
 using WetCheck.Reporting;
-using WetCheck.Flow;
 
 namespace WetCheck;
 

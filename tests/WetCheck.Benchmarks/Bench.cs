@@ -1,7 +1,7 @@
 using System.Globalization;
+using WetCheck.Flow;
 using WetCheck.Intake;
 using WetCheck.Model;
-using WetCheck.Flow;
 using Path = System.IO.Path;
 
 namespace WetCheck.Benchmarks;

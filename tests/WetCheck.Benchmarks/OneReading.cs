@@ -1,6 +1,6 @@
 using BenchmarkDotNet.Attributes;
-using WetCheck.Model;
 using WetCheck.Flow;
+using WetCheck.Model;
 
 namespace WetCheck.Benchmarks;
 

@@ -1,8 +1,8 @@
+using WetCheck.Flow;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
 using WetCheck.Tests.Conventions;
-using WetCheck.Flow;
 using Entry = WetCheck.Model.Entry;
 
 namespace WetCheck.Tests;

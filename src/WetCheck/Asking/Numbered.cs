@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
+using WetCheck.Flow;
 using WetCheck.Model;
 using WetCheck.Reporting;
-using WetCheck.Flow;
 
 namespace WetCheck.Asking;
 

@@ -1,6 +1,6 @@
 using WetCheck.Engine;
-using WetCheck.Model;
 using WetCheck.Flow;
+using WetCheck.Model;
 
 namespace WetCheck.Proving;
 

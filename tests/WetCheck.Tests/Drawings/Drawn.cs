@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using WetCheck.Flow;
 using WetCheck.Model;
 using WetCheck.Reporting;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Drawings;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
+using WetCheck.Flow;
 using WetCheck.Reporting;
 using WetCheck.Tests.Pan;
 using WetCheck.Tests.Reporting.Print;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Drawings;
 

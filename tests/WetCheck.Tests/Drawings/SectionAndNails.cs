@@ -1,6 +1,6 @@
+using WetCheck.Flow;
 using WetCheck.Model;
 using WetCheck.Reporting;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Drawings;
 

@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
+using WetCheck.Flow;
 using WetCheck.Reporting;
 using WetCheck.Tests.Pan;
-using WetCheck.Flow;
 using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Mud;

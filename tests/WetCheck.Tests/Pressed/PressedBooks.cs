@@ -1,6 +1,6 @@
+using WetCheck.Flow;
 using WetCheck.Model;
 using WetCheck.Pressed;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Pressed;
 

@@ -1,6 +1,6 @@
+using WetCheck.Flow;
 using WetCheck.Model;
 using WetCheck.Proving;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Proof;
 

@@ -1,9 +1,9 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using WetCheck.Flow;
 using WetCheck.Intake;
 using WetCheck.Model;
 using WetCheck.Reporting;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Reporting;
 

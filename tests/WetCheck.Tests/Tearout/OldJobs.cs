@@ -1,5 +1,5 @@
-using WetCheck.Model;
 using WetCheck.Flow;
+using WetCheck.Model;
 
 namespace WetCheck.Tests.Tearout;
 

@@ -1,9 +1,9 @@
 using System.Text.RegularExpressions;
 using Json.Schema;
+using WetCheck.Flow;
 using WetCheck.Reporting;
 using WetCheck.Tests.Cli;
 using WetCheck.Tests.Conventions;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Tearout;
 

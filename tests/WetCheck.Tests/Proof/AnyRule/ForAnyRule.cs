@@ -1,6 +1,6 @@
+using WetCheck.Flow;
 using WetCheck.Geometry;
 using WetCheck.Model;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Proof;
 

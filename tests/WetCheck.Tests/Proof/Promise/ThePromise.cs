@@ -1,6 +1,6 @@
+using WetCheck.Flow;
 using WetCheck.Geometry;
 using WetCheck.Tests.Conventions;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Proof;
 

@@ -1,8 +1,8 @@
 using WetCheck.Engine;
+using WetCheck.Flow;
 using WetCheck.Geometry;
 using WetCheck.Model;
 using WetCheck.Proving;
-using WetCheck.Flow;
 
 namespace WetCheck.Tests.Proof;
 
