@@ -25,7 +25,12 @@ internal static class CommandLine
         {
             return parsed.Action is not HelpWithExamples && TypedWrong.Find(parsed) is { } wrong
                 ? throw new Halt(ExitCode.TypedWrong, wrong)
-                : (ExitCode)parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Err, EnableDefaultExceptionHandler = false });
+                : (ExitCode)parsed.Invoke(new InvocationConfiguration
+                {
+                    Output = terminal.Out,
+                    Error = terminal.Err,
+                    EnableDefaultExceptionHandler = false
+                });
         }
         catch (RefusedException refused)
         {

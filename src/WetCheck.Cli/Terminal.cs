@@ -4,7 +4,10 @@ using WetCheck.Cli.Text;
 
 namespace WetCheck.Cli;
 
-/// <summary>All that the program knows of the machine: where answers come from, where results and messages go, the folder it stands in, the clock.</summary>
+/// <summary>
+/// All that the program knows of the machine: where answers come from, where results and messages go, the folder it
+/// stands in, the clock.
+/// </summary>
 internal sealed record Terminal(TextWriter Out, TextWriter Err, string Folder, TimeProvider Clock)
 {
     /// <summary>What is typed, or comes from another program: one answer a line.</summary>

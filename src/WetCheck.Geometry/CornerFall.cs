@@ -25,7 +25,9 @@ internal static class CornerFall
 
     public static Fact? OfValley(Part part, ReadingKind kind, JobFacts facts) => Sources(facts, part.Place!.Name) is not { } sources
         ? null
-        : Derived.From(part, kind, Fold, known => Height(known[2]).Map(new FloorRuns(known[0], known[1]).ToCorner(part.Place!.Name), Interval.Quotient), sources);
+        : Derived.From(part, kind, Fold,
+            known => Height(known[2])
+            .Map(new FloorRuns(known[0], known[1]).ToCorner(part.Place!.Name), Interval.Quotient), sources);
 
     /// <summary>The corners of a side: nearer the entry or the left first.</summary>
     private static (string First, string Second) Corners(string side) => side switch
@@ -52,7 +54,10 @@ internal static class CornerFall
     private static Spread Between(Spread first, Spread second, Spread along) => new(
         Between(first.AsRead, second.AsRead, along.AsRead), Between(first.Band, second.Band, along.Band));
 
-    /// <summary>Least and most of a height between two; it changes evenly along the wall, so its ends are at the ends of <paramref name="along"/>.</summary>
+    /// <summary>
+    /// Least and most of a height between two; it changes evenly along the wall, so its ends are at the ends of
+    /// <paramref name="along"/>.
+    /// </summary>
     private static Interval Between(Interval first, Interval second, Interval along)
     {
         var (lo, hi) = (along.Lo ?? 0, along.Hi ?? 1);

@@ -23,7 +23,8 @@ internal static class Derived
 
     /// <summary>A fact worked out once with plans unknown and once with plans counted.</summary>
     /// <param name="work">From what is known of each source, in their order, to the result.</param>
-    public static Fact From(Part part, ReadingKind kind, string explained, Func<IReadOnlyList<Known>, Spread> work, params IReadOnlyList<Fact> from)
+    public static Fact From(Part part, ReadingKind kind, string explained, Func<IReadOnlyList<Known>, Spread> work,
+        params IReadOnlyList<Fact> from)
     {
         return new Fact(new FactId(part.Id, kind.Name), kind, Work(onPaper: false), Work(onPaper: true), IsPlanned: false, Clash: false,
             SaidHidden: false, ReadOnce: false, Sight.ToBeSeen, Counted: null, from, explained);

@@ -56,7 +56,8 @@ public sealed class DerivedStates
         return (gone, come);
     }
 
-    private static bool Same(Dictionary<string, JobPart> old, JobPart part) => old.TryGetValue(part.Part.Id, out var was) && ReferenceEquals(was, part);
+    private static bool Same(Dictionary<string, JobPart> old, JobPart part) =>
+        old.TryGetValue(part.Part.Id, out var was) && ReferenceEquals(was, part);
 
     private static bool IsFilled(Part part) => part.Above is null || Derived.Fills(part.Kind.Name);
 }

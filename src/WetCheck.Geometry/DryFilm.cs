@@ -12,5 +12,7 @@ internal static class DryFilm
     public static Fact? Of(Part part, ReadingKind kind, JobFacts facts) =>
         facts.Of("membrane", "wet film") is not { } wet || facts.Of("membrane", "solids") is not { } solids ? null
         : Derived.From(part, kind, "wet coat by the gauge, times its solids by volume",
-            known => Derived.Number(known[0]).Intersect(Interval.AtLeast(0)).Map(Derived.Number(known[1]).Intersect(Possible).Map(Hundredth, Interval.Product), Interval.Product), wet, solids);
+            known => Derived.Number(known[0]).Intersect(Interval.AtLeast(0))
+                .Map(Derived.Number(known[1]).Intersect(Possible).Map(Hundredth, Interval.Product), Interval.Product),
+                wet, solids);
 }

@@ -11,10 +11,15 @@ internal static class FloorFall
     private const string Plane = "height of the floor at the wall, over the run square to it";
     private const string Fold = "height of the floor at the wall, over the distance from the drain to the corner";
 
-    /// <summary>By the rim and, where it is not level, by the corners; of a floor that is no rectangle by its outline; and by levels read all over.</summary>
+    /// <summary>
+    /// By the rim and, where it is not level, by the corners; of a floor that is no rectangle by its outline; and by
+    /// levels read all over.
+    /// </summary>
     public static Fact? OfFacet(Part part, ReadingKind kind, JobFacts facts)
     {
-        var byCorners = Or(CornerFall.OfFacet(part, kind, facts), Or(OutlineFall.OfFacet(part, kind, facts), LevelFall.OfFacet(part, kind, facts)));
+        var byCorners =
+            Or(CornerFall.OfFacet(part, kind, facts),
+            Or(OutlineFall.OfFacet(part, kind, facts), LevelFall.OfFacet(part, kind, facts)));
         return Sources(facts) is not { } sources ? byCorners : Derived.From(part, kind, Plane,
             known => Rise(known).Map(new FloorRuns(known[1], known[2]).To(part.Place!.Name), Interval.Quotient), sources) with
         {
@@ -24,7 +29,9 @@ internal static class FloorFall
 
     public static Fact? OfValley(Part part, ReadingKind kind, JobFacts facts)
     {
-        var byCorner = Or(CornerFall.OfValley(part, kind, facts), Or(OutlineFall.OfValley(part, kind, facts), LevelFall.OfValley(part, kind, facts)));
+        var byCorner =
+            Or(CornerFall.OfValley(part, kind, facts),
+            Or(OutlineFall.OfValley(part, kind, facts), LevelFall.OfValley(part, kind, facts)));
         return Sources(facts) is not { } sources ? byCorner : Derived.From(part, kind, Fold,
             known => Rise(known).Map(new FloorRuns(known[1], known[2]).ToCorner(part.Place!.Name), Interval.Quotient), sources) with
         {

@@ -41,6 +41,7 @@ internal sealed record FloorRuns(Known Drain, Known Size)
             return Spread.Within(new Interval(0, 1));
         }
 
-        return (isAcross ? drain.First : drain.Second).Map(isAcross ? size.First : size.Second, Interval.Quotient).Intersect(new Interval(0, 1));
+        return (isAcross ? drain.First : drain.Second).Map(isAcross ? size.First : size.Second, Interval.Quotient)
+            .Intersect(new Interval(0, 1));
     }
 }

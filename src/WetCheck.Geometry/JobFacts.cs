@@ -48,7 +48,9 @@ internal sealed class JobFacts
     /// <summary>Whether a question about a kind can be answered at this stop.</summary>
     public Sight SightOf(string kind, string reading) => _job.SightOf(_vocabulary.Kind(kind)?.Find(reading)?.Layer);
 
-    public Surroundings Surroundings() => new(PossibleMethods.Of(_job, _vocabulary), PossibleCodesOf.All(_job, _vocabulary), LevelsOf.Job(_job, _vocabulary, this));
+    public Surroundings Surroundings() =>
+        new(PossibleMethods.Of(_job, _vocabulary), PossibleCodesOf.All(_job, _vocabulary),
+        LevelsOf.Job(_job, _vocabulary, this));
 
     private Fact Fact(JobPart part, ReadingKind kind)
     {

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Geometry;
 
-/// <summary>Puts the parts of a job that was walked before in the place of equal ones, so that what did not change is the same object.</summary>
+/// <summary>
+/// Puts the parts of a job that was walked before in the place of equal ones, so that what did not change is the same
+/// object.
+/// </summary>
 internal static class KeptParts
 {
     public static Job Of(Job before, Job now)
@@ -24,7 +27,9 @@ internal static class KeptParts
 
             if (!made.TryGetValue(part.Id, out var one))
             {
-                made[part.Id] = one = new Part(part.Kind, part.Above is { } above ? Same(above) : null, part.Place, part.Index, part.IsOther);
+                made[part.Id] = one =
+                    new Part(part.Kind, part.Above is { } above ? Same(above) : null, part.Place, part.Index,
+                    part.IsOther);
             }
 
             return one;

@@ -16,7 +16,10 @@ internal sealed class NamedWalls
         _sides = [.. _corners.Select((from, at) => Side(from, _corners[(at + 1) % _corners.Count]))];
     }
 
-    /// <summary>From the drain to the one wall of a side, square to it; anything where there are several, or none, or it is out of sight.</summary>
+    /// <summary>
+    /// From the drain to the one wall of a side, square to it; anything where there are several, or none, or it is out
+    /// of sight.
+    /// </summary>
     public Spread RunTo(string side, Known.Pair drain)
     {
         var walls = Enumerable.Range(0, _sides.Length).Where(at => _sides[at] == side).ToList();
@@ -45,7 +48,8 @@ internal sealed class NamedWalls
             "right-back" => ("right", "back"),
             _ => ("back", "left"),
         };
-        var found = Enumerable.Range(0, _sides.Length).Where(at => _sides[(at + _sides.Length - 1) % _sides.Length] == before && _sides[at] == after).ToList();
+        var found = Enumerable.Range(0, _sides.Length)
+            .Where(at => _sides[(at + _sides.Length - 1) % _sides.Length] == before && _sides[at] == after).ToList();
         if (found.Count != 1 || !SeesAll(drain))
         {
             return s_any;
@@ -56,7 +60,9 @@ internal sealed class NamedWalls
         return Far(x).Map(Far(y), Root.OfSumOfSquares);
     }
 
-    private bool SeesAll(Known.Pair drain) => drain is { First.AsRead: { IsPoint: true, Lo: { } x }, Second.AsRead: { IsPoint: true, Lo: { } y } } && Enclosed() is { } floor
+    private bool SeesAll(Known.Pair drain) =>
+        drain is { First.AsRead: { IsPoint: true, Lo: { } x }, Second.AsRead: { IsPoint: true, Lo: { } y } }
+        && Enclosed() is { } floor
         && floor.IsSeenWholeFrom(new PlanPoint(x.Approximate, y.Approximate));
 
     private Outline? Enclosed()
@@ -93,5 +99,6 @@ internal sealed class NamedWalls
         };
 
     private static Rational Twice(IReadOnlyList<(Rational FromLeft, Rational FromEntry)> corners) => corners
-        .Zip(corners.Skip(1).Append(corners[0]), (a, b) => (a.FromLeft * b.FromEntry) - (b.FromLeft * a.FromEntry)).Aggregate((Rational)0, (sum, one) => sum + one);
+        .Zip(corners.Skip(1).Append(corners[0]), (a, b) => (a.FromLeft * b.FromEntry) - (b.FromLeft * a.FromEntry))
+            .Aggregate((Rational)0, (sum, one) => sum + one);
 }

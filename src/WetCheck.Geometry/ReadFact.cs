@@ -45,7 +45,9 @@ internal sealed class ReadFact(Tool? ratioTool)
     {
         ReadingValue.OfNone => Known.Absent.Instance,
         ReadingValue.OfChoice choice => new Known.OneOf(choice.Key),
-        ReadingValue.OfAmount amount => new Known.Number(Bounded(kind, amount.Datum, Amount(kind, reading, amount, banded)), Datum(kind, amount.Datum)),
+        ReadingValue.OfAmount amount =>
+            new Known.Number(Bounded(kind, amount.Datum, Amount(kind, reading, amount, banded)),
+            Datum(kind, amount.Datum)),
         ReadingValue.OfFall fall => new Known.Number(Fall(kind, reading, fall, banded)),
         ReadingValue.OfSize size => new Known.Pair(
             Length(kind, reading, size.Width, size.Unit, banded),
@@ -53,7 +55,8 @@ internal sealed class ReadFact(Tool? ratioTool)
             size.Between,
             size.Floor is { } floor ? Spread.Exactly(floor) : null),
         ReadingValue.OfPoint point => new Known.Pair(
-            Length(kind, reading, point.FromLeft, point.Unit, banded), Length(kind, reading, point.FromEntry, point.Unit, banded), Between.NotSaid),
+            Length(kind, reading, point.FromLeft, point.Unit, banded),
+                Length(kind, reading, point.FromEntry, point.Unit, banded), Between.NotSaid),
         ReadingValue.OfOutline outline => new Known.Corners(outline.Corners),
         ReadingValue.OfLevels levels => new Known.Levels(levels.Points, Half(kind, reading, levels.Unit, Measure.Length)),
         _ => Known.Nothing.Instance,
@@ -83,7 +86,9 @@ internal sealed class ReadFact(Tool? ratioTool)
 
         if (fall.ByRatio)
         {
-            return Spread.Read(slope, ((reading.Tool is { } tool && tool.Marks.ContainsKey(Measure.Slope) ? tool : null) ?? ratioTool)?.HalfMark(Measure.Slope, metric: false) ?? 0);
+            return Spread.Read(slope,
+                ((reading.Tool is { } tool && tool.Marks.ContainsKey(Measure.Slope) ? tool : null) ?? ratioTool)
+                ?.HalfMark(Measure.Slope, metric: false) ?? 0);
         }
 
         // So much per foot is read at a foot's end: the band stands on the rise alone.

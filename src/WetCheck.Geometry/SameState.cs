@@ -14,7 +14,8 @@ internal static class SameState
     {
         (null, null) => true,
         (null, _) or (_, null) => false,
-        _ => a with { From = b.From, Also = b.Also } == b && Same(a.Also, b.Also) && a.From.Count == b.From.Count && a.From.Zip(b.From, Same).All(same => same),
+        _ => a with { From = b.From, Also = b.Also } == b && Same(a.Also, b.Also) && a.From.Count == b.From.Count
+            && a.From.Zip(b.From, Same).All(same => same),
     };
 
     private static bool Same(Surroundings? a, Surroundings? b) => (a, b) switch
@@ -29,5 +30,6 @@ internal static class SameState
 
     private static bool SameLevels(Levels a, Levels b) => a.Steps.Count == b.Steps.Count
         && a.Steps.Zip(b.Steps, (one, other) => one with { Fact = other.Fact } == other && Same(one.Fact, other.Fact)).All(same => same)
-        && a.Owners.All(pair => b.Owners.TryGetValue(pair.Key, out var other) && pair.Value.Part == other.Part && pair.Value.Exists == other.Exists);
+        && a.Owners.All(pair => b.Owners.TryGetValue(pair.Key, out var other) && pair.Value.Part == other.Part
+            && pair.Value.Exists == other.Exists);
 }

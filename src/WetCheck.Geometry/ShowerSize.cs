@@ -3,7 +3,8 @@ using WetCheck.Model;
 namespace WetCheck.Geometry;
 
 /// <summary>
-/// Finished size of the shower. Finished faces are at most what was taken to the studs, and between overall less 12 in and overall; where it is
+/// Finished size of the shower. Finished faces are at most what was taken to the studs, and between overall less 12 in
+/// and overall; where it is
 /// told what board, mortar and tile add to the studs, a width loses it twice, a depth once and whatever the entry side takes.
 /// The plan is measured from the middle of the threshold (IRC P2708.1 and UPC 408.7: requirements SG-03, SG-07), so half the
 /// finished curb, 0 to 3 in while its width is unknown, counts to the clear depth.
@@ -22,7 +23,8 @@ internal static class ShowerSize
         }
 
         var alone = Of(part, kind, facts, size, null);
-        return alone is not null && facts.Of("wall", "adds") is { IsBlank: false } adds ? alone with { Also = Of(part, kind, facts, size, adds) } : alone;
+        return alone is not null && facts.Of("wall", "adds") is { IsBlank: false } adds
+            ? alone with { Also = Of(part, kind, facts, size, adds) } : alone;
     }
 
     private static Fact? Of(Part part, ReadingKind kind, JobFacts facts, Fact size, Fact? adds)
@@ -34,7 +36,8 @@ internal static class ShowerSize
         var less = adds is null ? "" : ", less what board, mortar and tile add to the studs";
         List<Fact> walls = [size, .. adds is null ? Array.Empty<Fact>() : [adds]];
         Spread Side(IReadOnlyList<Known> known, bool second) => Finished(known[0], adds is null ? null : known[1], second);
-        Spread ClearDepth(IReadOnlyList<Known> known) => Side(known, second: true) + Half(hasCurb, known.Count > walls.Count ? known[^1] : null);
+        Spread ClearDepth(IReadOnlyList<Known> known) =>
+            Side(known, second: true) + Half(hasCurb, known.Count > walls.Count ? known[^1] : null);
         IReadOnlyList<Fact> sources = width is null ? walls : [.. walls, width];
         return kind.Name switch
         {
@@ -43,7 +46,9 @@ internal static class ShowerSize
             "clear depth" => Derived.From(part, kind, "finished depth and half the finished curb" + less, ClearDepth, sources),
             "least side" or "circle" => Derived.From(part, kind, "the smaller of width and clear depth" + less,
                 known => Side(known, second: false).Map(ClearDepth(known), Interval.Min), sources),
-            "floor area" => Derived.From(part, kind, "width times clear depth" + less, known => Area(known, Side(known, second: false), ClearDepth(known)), sources),
+            "floor area" =>
+                Derived.From(part, kind, "width times clear depth" + less,
+                known => Area(known, Side(known, second: false), ClearDepth(known)), sources),
             "overall long" => Derived.From(part, kind, "the longer overall side", known => Overall(known[0], Interval.Max), size),
             "overall short" => Derived.From(part, kind, "the shorter overall side", known => Overall(known[0], Interval.Min), size),
             _ => null,
@@ -65,7 +70,8 @@ internal static class ShowerSize
         {
             Between.Finished => side,
             Between.Overall => side - Spread.Within(CurbShare),
-            Between.ToStuds when adds is Known.Number { Spread: var wall } => side - wall - (second ? Spread.Within(Interval.AtLeast(0)) : wall),
+            Between.ToStuds when adds is Known.Number { Spread: var wall } =>
+                side - wall - (second ? Spread.Within(Interval.AtLeast(0)) : wall),
             _ => side - Spread.Within(Interval.AtLeast(0)),
         };
         return within.Intersect(Interval.AtLeast(0));

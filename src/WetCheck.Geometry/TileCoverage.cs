@@ -27,6 +27,9 @@ internal static class TileCoverage
 
     /// <summary>Stands for the tiles that are still to be lifted, and asks what is asked of each.</summary>
     private static Fact Unseen(ReadingKind kind, JobFacts facts) =>
-        new(new FactId("lifted tile/other", FactId.Whole), facts.PartsOf("lifted tile").FirstOrDefault()?.Part.Kind.Find("coverage") ?? kind, Known.Nothing.Instance, Known.Nothing.Instance, IsPlanned: false,
-            Clash: false, SaidHidden: false, ReadOnce: false, facts.SightOf("lifted tile", "coverage"), Counted: null, From: [], Explained: "");
+        new(new FactId("lifted tile/other", FactId.Whole),
+            facts.PartsOf("lifted tile").FirstOrDefault()?.Part.Kind.Find("coverage")
+            ?? kind, Known.Nothing.Instance, Known.Nothing.Instance, IsPlanned: false,
+            Clash: false, SaidHidden: false, ReadOnce: false, facts.SightOf("lifted tile", "coverage"), Counted: null,
+                From: [], Explained: "");
 }

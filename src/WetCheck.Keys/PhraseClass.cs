@@ -34,7 +34,8 @@ internal static class PhraseClass
             }
             else
             {
-                source.Append($"/// <summary>{Escaped(key.Text)}</summary>\npublic const string {Constant(key, open)} = \"{Path(key, open)}\";\n");
+                source.Append($"/// <summary>{Escaped(key.Text)}</summary>\npublic const string {Constant(key, open)} "
+                    + $"= \"{Path(key, open)}\";\n");
             }
         }
 
@@ -49,7 +50,8 @@ internal static class PhraseClass
 
     /// <summary>"on-paper" is OnPaper, rule 208 is No208.</summary>
     private static string Name(string key) => (char.IsDigit(key[0]) ? "No" : "")
-        + string.Concat(key.Split('-', '.', ' ').Where(part => part.Length > 0).Select(part => char.ToUpperInvariant(part[0]) + part.Substring(1)));
+        + string.Concat(key.Split('-', '.', ' ').Where(part => part.Length > 0)
+            .Select(part => char.ToUpperInvariant(part[0]) + part.Substring(1)));
 
     private static string Escaped(string text) => text.Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;");
 }

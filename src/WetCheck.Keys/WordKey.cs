@@ -6,7 +6,8 @@ namespace WetCheck.Keys;
 /// <remarks>Words with faults are told by the reader of the rule book; here what is no key is passed over.</remarks>
 internal sealed class WordKey(int depth, string key, string text)
 {
-    private static readonly Regex s_line = new("^(?<depth> *)(?:\"(?<key>[^\"]+)\"|(?<key>[^\\s#\":][^:\"]*)):(?:\\s+(?<text>[^#\\s].*))?(?:\\s|$)");
+    private static readonly Regex s_line =
+        new("^(?<depth> *)(?:\"(?<key>[^\"]+)\"|(?<key>[^\\s#\":][^:\"]*)):(?:\\s+(?<text>[^#\\s].*))?(?:\\s|$)");
 
     public int Depth { get; } = depth;
 

@@ -23,7 +23,8 @@ internal static class RuleFolder
             }
             catch (DecoderFallbackException)
             {
-                problems.Add(new Problem("not-utf8", new At(file, 1, 1), "This file is not text in UTF-8. Save it as UTF-8.", "", Effect.Stops));
+                problems.Add(new Problem("not-utf8", new At(file, 1, 1),
+                    "This file is not text in UTF-8. Save it as UTF-8.", "", Effect.Stops));
             }
         }
 

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Pressed;
 
-/// <summary>A rule book as bytes that are read back as the same objects, without reading YAML. They hold for the build that made them.</summary>
+/// <summary>
+/// A rule book as bytes that are read back as the same objects, without reading YAML. They hold for the build that made
+/// them.
+/// </summary>
 public static class PressedBook
 {
     public static byte[] Write(RuleBook book) => Wire.Write(book, Carry.RuleBook);

@@ -93,7 +93,9 @@ public sealed class Book
 
     private string Family(string typed)
     {
-        var families = Rules.Vocabulary.Disciplines.SelectMany(discipline => discipline.Families).Select(family => family.Name).Distinct().ToList();
+        var families =
+            Rules.Vocabulary.Disciplines.SelectMany(discipline => discipline.Families).Select(family => family.Name)
+            .Distinct().ToList();
         return families.Find(family => string.Equals(family, typed, StringComparison.OrdinalIgnoreCase))
             ?? throw Named.NoCode(typed, families);
     }

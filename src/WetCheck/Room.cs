@@ -18,7 +18,8 @@ public sealed partial class Room
     private KeptWalk? _kept;
     private Walk? _walk;
 
-    private Room(Book book, RoomTexts texts, Job ofFile, string log, IReadOnlyList<LoggedAnswer> answers, Job job, IReadOnlyList<Problem> problems)
+    private Room(Book book, RoomTexts texts, Job ofFile, string log, IReadOnlyList<LoggedAnswer> answers, Job job,
+        IReadOnlyList<Problem> problems)
     {
         (Book, Texts, _ofFile, _log) = (book, texts, ofFile, log);
         (_answers, _job, _problems) = ([.. answers], job, problems);
@@ -75,7 +76,10 @@ public sealed partial class Room
         return new Room(book.With(local), texts, ofFile, log, answers, job, all);
     }
 
-    /// <summary>The room as it would be with one line of its file written otherwise: <c>curb.height: 5</c>. This one stays as it is.</summary>
+    /// <summary>
+    /// The room as it would be with one line of its file written otherwise: <c>curb.height: 5</c>. This one stays as it
+    /// is.
+    /// </summary>
     /// <exception cref="RefusedException">The line can't be read.</exception>
     public Room With(string line)
     {

@@ -37,7 +37,8 @@ public sealed partial class Room
 
     /// <summary>The list as a screen shows it: what to fix, what to look at next.</summary>
     /// <param name="all">Also what is OK, what comes later, and every look.</param>
-    public string Screen(string language, DateTimeOffset at, bool all = false) => ScreenText.Of(Listing.Of(Walk, language, Clock(at, language)), all);
+    public string Screen(string language, DateTimeOffset at, bool all = false) =>
+        ScreenText.Of(Listing.Of(Walk, language, Clock(at, language)), all);
 
     /// <summary>The list to keep or to give.</summary>
     /// <param name="language">Null: the reader's own; a helper's has both.</param>
@@ -98,11 +99,15 @@ public sealed partial class Room
 
     /// <summary>A text is a list or a drawing that was written before: it begins or ends as only they do.</summary>
     public bool IsList(string text) =>
-        text.StartsWith("<svg class=\"drawing\" ", StringComparison.Ordinal) || text.StartsWith("{\n  \"format\": \"wetcheck ", StringComparison.Ordinal)
-            || AskedLanguages.Any(language => text.Contains(new Phrases(Walk.Book, language)["close.record"].Split('.')[0], StringComparison.Ordinal));
+        text.StartsWith("<svg class=\"drawing\" ", StringComparison.Ordinal)
+            || text.StartsWith("{\n  \"format\": \"wetcheck ", StringComparison.Ordinal)
+            || AskedLanguages.Any(language =>
+                text.Contains(new Phrases(Walk.Book, language)["close.record"].Split('.')[0],
+                StringComparison.Ordinal));
 
     /// <summary>"Wed Nov 25, 4:05 pm", the same on every machine; "2026-11-25, 16:05" beside other words than English.</summary>
-    private static string Clock(DateTimeOffset at, string language) => language != English ? at.ToString("yyyy-MM-dd, HH:mm", CultureInfo.InvariantCulture)
+    private static string Clock(DateTimeOffset at, string language) =>
+        language != English ? at.ToString("yyyy-MM-dd, HH:mm", CultureInfo.InvariantCulture)
         : at.ToString("ddd MMM d, h:mm ", CultureInfo.InvariantCulture) + (at.Hour < 12 ? "am" : "pm");
 
     internal static string Filled(Func<string> text)

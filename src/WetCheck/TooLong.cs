@@ -17,5 +17,6 @@ public static class TooLong
     public static bool Is(string typed) => typed.Length > Limits.TypedCharacters;
 
     public static string Say(string typed) =>
-        $"\"{VisibleText.Line(typed[..Shown])}...\" is longer than {Limits.TypedCharacters.ToString("N0", CultureInfo.InvariantCulture)} characters. Was it meant to be typed here?";
+        $"\"{VisibleText.Line(typed[..Shown])}...\" is longer than "
+        + $"{Limits.TypedCharacters.ToString("N0", CultureInfo.InvariantCulture)} characters. Was it meant to be typed here?";
 }

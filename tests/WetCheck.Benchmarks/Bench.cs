@@ -15,8 +15,11 @@ internal static class Bench
     {
         var rules = Path.Combine(s_top, "rules");
         var (book, _, problems) = RuleBookReader.Read(
-            [.. Directory.EnumerateFiles(rules, "*", SearchOption.AllDirectories).Select(file => (Path.GetRelativePath(rules, file), File.ReadAllText(file)))]);
-        return new ReadyBook(book ?? throw new InvalidOperationException(string.Join('\n', problems.Select(problem => $"{problem.At}: {problem.Say}"))));
+            [.. Directory.EnumerateFiles(rules, "*", SearchOption.AllDirectories)
+                .Select(file => (Path.GetRelativePath(rules, file), File.ReadAllText(file)))]);
+        return new ReadyBook(book
+            ?? throw new InvalidOperationException(string.Join('\n',
+            problems.Select(problem => $"{problem.At}: {problem.Say}"))));
     }
 
     /// <param name="nails">On the back wall, each at a height of its own, in place of the job's own nails; none: the job as it is.</param>
@@ -25,8 +28,12 @@ internal static class Bench
         var text = File.ReadAllText(Path.Combine(s_top, "docs", "examples", "juniper.job.yaml"));
         if (nails > 0)
         {
-            var heights = Enumerable.Range(1, nails).Select(i => string.Create(CultureInfo.InvariantCulture, $"{1 + (i % 9)}-{(2 * (i % 8)) + 1}/16 above"));
-            text = text.Replace("  left: 3 above, 3-1/8 above\n", $"  left: 3 above, 3-1/8 above\n  back: {string.Join(", ", heights)}\n", StringComparison.Ordinal);
+            var heights =
+                Enumerable.Range(1, nails)
+                .Select(i =>
+                string.Create(CultureInfo.InvariantCulture, $"{1 + (i % 9)}-{(2 * (i % 8)) + 1}/16 above"));
+            text = text.Replace("  left: 3 above, 3-1/8 above\n",
+                $"  left: 3 above, 3-1/8 above\n  back: {string.Join(", ", heights)}\n", StringComparison.Ordinal);
         }
 
         var (job, problems) = JobReader.Read("juniper.job.yaml", text, vocabulary);

@@ -5,7 +5,10 @@ using WetCheck.Geometry;
 
 namespace WetCheck.Benchmarks;
 
-/// <summary>12 corners and 5,000 level points: facets, bounds, triangles and low spots, against a plain triangulation of the same points by NetTopologySuite.</summary>
+/// <summary>
+/// 12 corners and 5,000 level points: facets, bounds, triangles and low spots, against a plain triangulation of the
+/// same points by NetTopologySuite.
+/// </summary>
 public class ManyLevels
 {
     private const int Points = 5000;
@@ -21,7 +24,9 @@ public class ManyLevels
     {
         var random = new Random(5000);
         _drain = new PlanPoint(60, 60);
-        _outline = new Outline(Enumerable.Range(0, 12).Select(at => _drain + (new PlanPoint(Math.Cos(at * Math.Tau / 12), Math.Sin(at * Math.Tau / 12)) * (at % 2 == 0 ? 60 : 50))));
+        _outline = new Outline(Enumerable.Range(0, 12)
+            .Select(at => _drain
+            + (new PlanPoint(Math.Cos(at * Math.Tau / 12), Math.Sin(at * Math.Tau / 12)) * (at % 2 == 0 ? 60 : 50))));
         var places = new HashSet<PlanPoint> { _drain };
         while (places.Count < Points)
         {

@@ -14,4 +14,5 @@ if (args is ["ratios"])
     return;
 }
 
-BenchmarkSwitcher.FromTypes([typeof(OneReading), typeof(ManyLevels)]).RunAll(DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance)), args);
+BenchmarkSwitcher.FromTypes([typeof(OneReading), typeof(ManyLevels)])
+    .RunAll(DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance)), args);

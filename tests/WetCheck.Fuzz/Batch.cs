@@ -26,7 +26,8 @@ internal static class Batch
             if (Fault(seed) is { } fault)
             {
                 failed++;
-                to.WriteLine($"{seed} {fault.GetType().Name}: {fault.Message.ReplaceLineEndings(" ")} {fault.StackTrace?.Split('\n').FirstOrDefault()?.Trim()}");
+                to.WriteLine($"{seed} {fault.GetType().Name}: {fault.Message.ReplaceLineEndings(" ")} "
+                    + $"{fault.StackTrace?.Split('\n').FirstOrDefault()?.Trim()}");
             }
         }
 

@@ -25,7 +25,8 @@ internal static class Input
         switch (chance.Next(8))
         {
             case 0:
-                Told(JobReader.Read("fuzz.job.yaml", Mutation.Of(Part(Pick(Seeds.Jobs, chance), chance), chance), Seeds.Book.Vocabulary).Problems);
+                Told(JobReader.Read("fuzz.job.yaml", Mutation.Of(Part(Pick(Seeds.Jobs, chance), chance), chance),
+                    Seeds.Book.Vocabulary).Problems);
                 break;
             case 1:
                 var (answers, problems) = LogReader.Read("fuzz.log.jsonl", Mutation.Of(Pick(Seeds.Logs, chance), chance));
@@ -33,16 +34,22 @@ internal static class Input
                 Told(JobLog.Apply(Seeds.Job, Seeds.Book.Vocabulary, answers).Problems);
                 break;
             case 2:
-                Told(LevelFile.Apply(Seeds.Job, Seeds.Book.Vocabulary, "fuzz.levels.csv", Mutation.Of(Pick(Seeds.Levels, chance), chance)).Problems);
+                Told(LevelFile.Apply(Seeds.Job, Seeds.Book.Vocabulary, "fuzz.levels.csv",
+                    Mutation.Of(Pick(Seeds.Levels, chance), chance)).Problems);
                 break;
             case 3:
-                Told(LocalBook.Of(Seeds.Book, "fuzz.job.yaml", "method: liner under mortar\nlocal: fuzz.yaml\n", _ => Mutation.Of(Pick(Seeds.Locals, chance), chance)).Problems);
+                Told(LocalBook.Of(Seeds.Book, "fuzz.job.yaml", "method: liner under mortar\nlocal: fuzz.yaml\n",
+                    _ => Mutation.Of(Pick(Seeds.Locals, chance), chance)).Problems);
                 break;
             case 4:
-                Told(JobChange.Apply(Seeds.Job, Seeds.Book.Vocabulary, $"{Pick(Seeds.Paths, chance)}: {Mutation.Of(Pick(Seeds.Answers, chance), chance)}").Problem is { } problem ? [problem] : []);
+                Told(JobChange.Apply(Seeds.Job, Seeds.Book.Vocabulary,
+                    $"{Pick(Seeds.Paths, chance)}: {Mutation.Of(Pick(Seeds.Answers, chance), chance)}")
+                    .Problem is { } problem ? [problem] : []);
                 break;
             case 5:
-                var answer = new LoggedAnswer(new At("answer", 1, 1), "2026-11-25T16:05:00Z", Pick(Seeds.Paths, chance), Mutation.Of(Pick(Seeds.Answers, chance), chance));
+                var answer =
+                    new LoggedAnswer(new At("answer", 1, 1), "2026-11-25T16:05:00Z", Pick(Seeds.Paths, chance),
+                    Mutation.Of(Pick(Seeds.Answers, chance), chance));
                 _ = answer.ToJson();
                 Told(JobLog.Add(Seeds.Job, Seeds.Book.Vocabulary, answer).Problems);
                 break;
@@ -55,7 +62,8 @@ internal static class Input
     private static void Book(Random chance)
     {
         var at = chance.Next(Seeds.BookFiles.Count);
-        Told(RuleBookReader.Read([.. Seeds.BookFiles.Select((file, i) => i == at ? (file.Path, Mutation.Of(file.Text, chance)) : file)]).Problems);
+        Told(RuleBookReader.Read([.. Seeds.BookFiles.Select((file, i) => i == at
+            ? (file.Path, Mutation.Of(file.Text, chance)) : file)]).Problems);
     }
 
     private static void Tape(string text, Random chance)

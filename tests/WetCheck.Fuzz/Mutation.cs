@@ -5,9 +5,12 @@ namespace WetCheck.Fuzz;
 /// <summary>A sound text with slips of the pen and signs thrown in, or a text of nothing but signs.</summary>
 internal static class Mutation
 {
-    private const string Signs = ":#-?|>&*!%@`'\"{}[],;\t\n\r \u00a0\u2028\u0085\ufeff\ud800\udc00½″−0123456789/+x.\u3164\u200b\u0000\u0001_\\";
+    private const string Signs =
+        ":#-?|>&*!%@`'\"{}[],;\t\n\r \u00a0\u2028\u0085\ufeff\ud800\udc00½″−0123456789/+x.\u3164\u200b\u0000\u0001_\\";
 
-    private static readonly string[] s_words = ["plan ", "none", "all", "seen", ": ", "\n  ", "\n", "- ", "'", "99999999999", "1/0", "-", " x ", ", ", "over ", "{", "}", "hidden", "e9", "١٢", "\r\n", "🛁", "\udb40\udc41"];
+    private static readonly string[] s_words =
+        ["plan ", "none", "all", "seen", ": ", "\n  ", "\n", "- ", "'", "99999999999", "1/0", "-", " x ", ", ",
+        "over ", "{", "}", "hidden", "e9", "١٢", "\r\n", "🛁", "\udb40\udc41"];
 
     public static string Of(string sound, Random chance)
     {

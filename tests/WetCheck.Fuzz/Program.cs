@@ -56,7 +56,9 @@ internal static class Program
     /// </summary>
     private static (int Next, List<string> Failed) Child(int from, int count)
     {
-        var start = new ProcessStartInfo(Environment.ProcessPath!, [.. Host(), "--batch", "--from", Text(from), "--count", Text(count)]) { RedirectStandardOutput = true };
+        var start = new ProcessStartInfo(Environment.ProcessPath!,
+            [.. Host(), "--batch", "--from", Text(from), "--count", Text(count)])
+        { RedirectStandardOutput = true };
         start.Environment["DOTNET_GCHeapHardLimit"] = HeapLimit;
         using var run = Process.Start(start)!;
         var lines = run.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).ToList();
@@ -76,10 +78,13 @@ internal static class Program
     }
 
     /// <summary>Run by <c>dotnet</c>, the program itself is its first word.</summary>
-    private static string[] Host() => Path.GetFileNameWithoutExtension(Environment.ProcessPath) == "dotnet" ? [typeof(Program).Assembly.Location] : [];
+    private static string[] Host() =>
+        Path.GetFileNameWithoutExtension(Environment.ProcessPath) == "dotnet" ? [typeof(Program).Assembly.Location]
+        : [];
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static int? Number(string[] args, string name) =>
-        Array.IndexOf(args, name) is var at and >= 0 && at + 1 < args.Length && int.TryParse(args[at + 1], CultureInfo.InvariantCulture, out var number) ? number : null;
+        Array.IndexOf(args, name) is var at and >= 0 && at + 1 < args.Length
+            && int.TryParse(args[at + 1], CultureInfo.InvariantCulture, out var number) ? number : null;
 }

@@ -12,7 +12,10 @@ internal static class DrawCommand
     {
         var (job, drawing, changed) = (Typed.Job(), Typed.Drawing(Room.Drawings), Typed.If());
         var (into, force, language) = (Typed.Into(Ending), Typed.Force(), Typed.Asked());
-        var command = new Command("draw", "Draw the job, true to its figures: SVG, to look at or to print.") { job, drawing, changed, into, force, language };
+        var command = new Command("draw", "Draw the job, true to its figures: SVG, to look at or to print.")
+        {
+            job, drawing, changed, into, force, language,
+        };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(into) is { } named && !named.EndsWith(Ending, StringComparison.OrdinalIgnoreCase))

@@ -14,6 +14,9 @@ internal static class JobCommand
             terminal.Out.WriteLine(BookHere.Load(parsed.GetValue(rules), terminal).Schema());
             return (int)ExitCode.NothingOwed;
         });
-        return new Command("job", "A new job file, or what one may hold.") { NewJobCommand.Build(rules, terminal), SampleJobCommand.Build(terminal), schema };
+        return new Command("job", "A new job file, or what one may hold.")
+        {
+            NewJobCommand.Build(rules, terminal), SampleJobCommand.Build(terminal), schema,
+        };
     }
 }

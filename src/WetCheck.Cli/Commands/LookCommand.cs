@@ -11,7 +11,8 @@ internal static class LookCommand
         var number = new Argument<string?>("NUMBER")
         {
             Arity = ArgumentArity.ZeroOrOne,
-            Description = "A number of the list: 214-D; or a line of the job file: liner.right. Without it: all that is owed, one answer a line.",
+            Description =
+                "A number of the list: 214-D; or a line of the job file: liner.right. Without it: all that is owed, one answer a line.",
         };
         var answer = new Argument<string?>("ANSWER")
         {

@@ -8,7 +8,11 @@ internal static class NewJobCommand
 {
     public static Command Build(Option<string?> rules, Terminal terminal)
     {
-        var name = new Argument<string?>("NAME") { Arity = ArgumentArity.ZeroOrOne, Description = "What the job is called. Without it: asked." };
+        var name = new Argument<string?>("NAME")
+        {
+            Arity = ArgumentArity.ZeroOrOne,
+            Description = "What the job is called. Without it: asked.",
+        };
         var language = Typed.Asked();
         var command = new Command("new", "Ask five questions, write a job file to fill in, and walk it.") { name, language };
         command.SetAction(parsed => (int)Start(

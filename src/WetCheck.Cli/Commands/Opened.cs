@@ -27,13 +27,18 @@ internal sealed record Opened(JobFile File, Room Room, LogFile Log)
         var texts = new RoomTexts(file.Shown, file.Text);
         var room = Room.Read(
             book,
-            texts with { Beside = name => name == texts.Log ? log.Read() : name == texts.Levels ? Text(name, terminal) : Text(Beside(file, name), terminal) },
+            texts with
+            {
+                Beside = name => name == texts.Log ? log.Read() : name == texts.Levels ? Text(name, terminal)
+                : Text(Beside(file, name), terminal)
+            },
             told => terminal.Err.WriteLine(told));
         return new Opened(file, changes.Aggregate(room, (now, line) => now.With(line)), log);
     }
 
     /// <summary>A file that the job names, as this folder names it.</summary>
-    public static string Beside(JobFile file, string name) => System.IO.Path.Combine(System.IO.Path.GetDirectoryName(file.Shown) ?? "", name);
+    public static string Beside(JobFile file, string name) =>
+        System.IO.Path.Combine(System.IO.Path.GetDirectoryName(file.Shown) ?? "", name);
 
     private static string? Text(string shown, Terminal terminal) =>
         System.IO.File.Exists(terminal.FullPath(shown)) ? TextFile.Read(terminal.FullPath(shown), shown) : null;

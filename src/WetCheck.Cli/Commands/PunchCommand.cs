@@ -8,9 +8,13 @@ internal static class PunchCommand
 {
     public static Command Build(Option<string?> rules, Terminal terminal)
     {
-        var (job, into, force, format) = (Typed.Job(), Typed.Into(".html to print, .md, .json, .txt"), Typed.Force(), Typed.Format(Typed.Formats));
+        var (job, into, force, format) =
+            (Typed.Job(), Typed.Into(".html to print, .md, .json, .txt"), Typed.Force(), Typed.Format(Typed.Formats));
         var (reader, language) = (Typed.For(), Typed.Language());
-        var command = new Command("punch", "Write the list to keep or give: a message, or a page to print.") { job, reader, language, into, force, format };
+        var command = new Command("punch", "Write the list to keep or give: a message, or a page to print.")
+        {
+            job, reader, language, into, force, format,
+        };
         command.SetAction(parsed =>
         {
             var target = parsed.GetValue(into);

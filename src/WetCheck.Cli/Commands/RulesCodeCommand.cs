@@ -26,7 +26,8 @@ internal static class RulesCodeCommand
             var folder = parsed.GetValue(rules);
             var book = BookHere.Load(folder, terminal);
             terminal.Out.Write(parsed.GetValue(compare) is { Length: 2 } two ? book.Compare(two[0], two[1])
-                : parsed.GetValue(job) is { } name ? book.Changes(Opened.Read(JobFile.Find(name, "rules code", terminal), book, terminal).Room.Book)
+                : parsed.GetValue(job) is { } name
+                    ? book.Changes(Opened.Read(JobFile.Find(name, "rules code", terminal), book, terminal).Room.Book)
                 : book.Codes());
             return (int)ExitCode.NothingOwed;
         });

@@ -44,9 +44,11 @@ internal static class Typed
     /// <summary>One at a time: a question is asked once.</summary>
     public static Option<string?> Asked() => OneOf("--lang", "In English, or in Spanish (a draft).", [.. Room.AskedLanguages]);
 
-    public static Option<string?> Drawing(IReadOnlyList<string> drawings) => OneOf("--drawing", $"Which drawing; without it: {drawings[0]}.", [.. drawings]);
+    public static Option<string?> Drawing(IReadOnlyList<string> drawings) =>
+        OneOf("--drawing", $"Which drawing; without it: {drawings[0]}.", [.. drawings]);
 
-    public static Option<string?> Sheet(IReadOnlyList<string> sheets) => OneOf("--sheet", $"Which sheet; without it: {sheets[0]}. JSON has all.", [.. sheets]);
+    public static Option<string?> Sheet(IReadOnlyList<string> sheets) =>
+        OneOf("--sheet", $"Which sheet; without it: {sheets[0]}. JSON has all.", [.. sheets]);
 
     public static Option<string?> For() => OneOf("--for", "Whom it is for: the setter, the owner, or a helper.", s_readers);
 

@@ -31,7 +31,9 @@ internal static class BookFiles
     {
         try
         {
-            return [.. Directory.EnumerateFiles(full, "*", new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = Deepest, AttributesToSkip = 0, IgnoreInaccessible = false })];
+            return [.. Directory.EnumerateFiles(full, "*",
+                new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = Deepest,
+                AttributesToSkip = 0, IgnoreInaccessible = false })];
         }
         catch (Exception fault) when (DiskFault.Is(fault))
         {

@@ -52,7 +52,8 @@ internal sealed record JobFile(string Shown, string Text)
         return jobs switch
         {
             [var only] => only,
-            [] => throw new Halt(ExitCode.TypedWrong, $"There is no job file {where}.{ToStart}\n    wetcheck {command} PATH{Ending}   takes one from elsewhere."),
+            [] => throw new Halt(ExitCode.TypedWrong,
+                $"There is no job file {where}.{ToStart}\n    wetcheck {command} PATH{Ending}   takes one from elsewhere."),
             _ => throw new Halt(ExitCode.TypedWrong, $"There are {jobs.Count} job files {where}. Say which one:\n"
                 + string.Join('\n', jobs.Take(9).Select(path => $"    wetcheck {command} {Short(path)}"))
                 + (jobs.Any(path => Path.GetFileName(path) == "juniper" + Ending) ? "" : ToTry)),
@@ -65,7 +66,8 @@ internal sealed record JobFile(string Shown, string Text)
         try
         {
             return Directory.Exists(full)
-                ? [.. Directory.GetFiles(full, "*" + Ending).Select(file => Path.Combine(folder, Path.GetFileName(file))).Order(StringComparer.Ordinal)]
+                ? [.. Directory.GetFiles(full, "*" + Ending)
+                    .Select(file => Path.Combine(folder, Path.GetFileName(file))).Order(StringComparer.Ordinal)]
                 : [];
         }
         catch (Exception fault) when (DiskFault.Is(fault))

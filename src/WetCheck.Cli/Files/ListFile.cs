@@ -27,7 +27,8 @@ internal sealed class ListFile(Opened opened, bool isForced, Terminal terminal)
 
         if (!SystemCalls.IsPlainFile(place))
         {
-            throw new Halt(ExitCode.Unwritable, $"{path} is no plain file but a pipe or a device, and is kept as it is. Leave out -o to write on the screen.");
+            throw new Halt(ExitCode.Unwritable,
+                $"{path} is no plain file but a pipe or a device, and is kept as it is. Leave out -o to write on the screen.");
         }
 
         if (File.Exists(place) && !isForced && !IsList(place))

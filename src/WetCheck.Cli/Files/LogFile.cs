@@ -15,7 +15,8 @@ internal sealed class LogFile(string path, string shown) : IAnswerLog
 
     private byte[] _known = [];
 
-    public static LogFile Of(JobFile job, Terminal terminal) => new(terminal.FullPath(RoomTexts.LogOf(job.Shown)), RoomTexts.LogOf(job.Shown));
+    public static LogFile Of(JobFile job, Terminal terminal) =>
+        new(terminal.FullPath(RoomTexts.LogOf(job.Shown)), RoomTexts.LogOf(job.Shown));
 
     /// <summary>What stands in it; empty where there is none. Bytes that are no text spoil their own line only.</summary>
     public string Read() => Encoding.UTF8.GetString(_known = Bytes());
@@ -34,7 +35,8 @@ internal sealed class LogFile(string path, string shown) : IAnswerLog
         }
         catch (Exception e) when (DiskFault.Is(e))
         {
-            throw new Halt(ExitCode.Unwritable, $"{shown} can't be written. Does another program write on it, is the disk full, may you write there?"
+            throw new Halt(ExitCode.Unwritable,
+                $"{shown} can't be written. Does another program write on it, is the disk full, may you write there?"
                 + $"\nNot kept:  {answer}");
         }
     }
@@ -93,14 +95,17 @@ internal sealed class LogFile(string path, string shown) : IAnswerLog
     }
 
     /// <summary>
-    /// The log is a plain file beside its job. A link to another folder is not followed: whoever made it could have an answer written anywhere.
+    /// The log is a plain file beside its job. A link to another folder is not followed: whoever made it could have an
+    /// answer written anywhere.
     /// One that leads nowhere is as good as none to read from.
     /// </summary>
     private void MustStandHere(ExitCode code, string lost)
     {
         var link = new FileInfo(path);
-        if (link.LinkTarget is { } target && (code == ExitCode.Unwritable || link.ResolveLinkTarget(returnFinalTarget: true) is { Exists: true })
-            && System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(target, System.IO.Path.GetDirectoryName(path)!)) != System.IO.Path.GetDirectoryName(path))
+        if (link.LinkTarget is { } target
+            && (code == ExitCode.Unwritable || link.ResolveLinkTarget(returnFinalTarget: true) is { Exists: true })
+            && System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(target,
+                System.IO.Path.GetDirectoryName(path)!)) != System.IO.Path.GetDirectoryName(path))
         {
             throw new Halt(code, $"{shown} is a link to another folder. The log stands beside its job: put the file itself there.{lost}");
         }

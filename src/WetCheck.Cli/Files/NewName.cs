@@ -28,10 +28,12 @@ internal sealed record NewName(string Job, string Path)
     {
         if (System.IO.Path.GetDirectoryName(Path) is { Length: > 0 } folder && !Directory.Exists(terminal.FullPath(folder)))
         {
-            throw new Halt(ExitCode.Unwritable, $"There is no folder {folder}. Make it first, or leave it out:\n    wetcheck job new {System.IO.Path.GetFileName(Path)}");
+            throw new Halt(ExitCode.Unwritable,
+                $"There is no folder {folder}. Make it first, or leave it out:\n    wetcheck job new {System.IO.Path.GetFileName(Path)}");
         }
 
-        if (new[] { File, Sheet, RoomTexts.LogOf(File) }.FirstOrDefault(path => System.IO.Path.Exists(terminal.FullPath(path))) is { } there)
+        if (new[] { File, Sheet, RoomTexts.LogOf(File) }
+            .FirstOrDefault(path => System.IO.Path.Exists(terminal.FullPath(path))) is { } there)
         {
             throw new Halt(ExitCode.Unwritable, WholeFile.IsThere(there)
                 + (there == File ? $"\n    wetcheck walk {Word(Path)}        holds it against the book." : "")
@@ -43,6 +45,7 @@ internal sealed record NewName(string Job, string Path)
     private static string Word(string path) => path.Contains(' ', StringComparison.Ordinal) ? $"\"{path}\"" : path;
 
     /// <summary>"Larkspur, guest bath" as <c>Larkspur-guest-bath</c>.</summary>
-    private static string OneWord(string name) => string.Join('-', string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '.' or '_' or '-' ? c : ' '))
+    private static string OneWord(string name) =>
+        string.Join('-', string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '.' or '_' or '-' ? c : ' '))
         .Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries)).Trim('.', '_');
 }

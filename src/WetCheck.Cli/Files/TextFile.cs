@@ -24,7 +24,8 @@ internal static class TextFile
         }
         catch (DecoderFallbackException)
         {
-            throw new Halt(ExitCode.Unreadable, $"{shown}:{FirstBadLine(bytes)}\n    A character on this line is not UTF-8. Save the file as UTF-8.");
+            throw new Halt(ExitCode.Unreadable,
+                $"{shown}:{FirstBadLine(bytes)}\n    A character on this line is not UTF-8. Save the file as UTF-8.");
         }
     }
 
@@ -32,13 +33,15 @@ internal static class TextFile
     {
         if (!SystemCalls.IsPlainFile(path) && !Directory.Exists(path))
         {
-            throw new Halt(ExitCode.Unreadable, $"{shown} is no plain file but a pipe or a device. Save what it gives in a file, and name that.");
+            throw new Halt(ExitCode.Unreadable,
+                $"{shown} is no plain file but a pipe or a device. Save what it gives in a file, and name that.");
         }
 
         try
         {
             using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0);
-            return BoundedRead.Bytes(file) ?? throw new Halt(ExitCode.Unreadable, $"{shown} is larger than 4 MB. Is it the file you meant?");
+            return BoundedRead.Bytes(file)
+                ?? throw new Halt(ExitCode.Unreadable, $"{shown} is larger than 4 MB. Is it the file you meant?");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -31,7 +31,9 @@ internal static class WholeFile
         catch (Exception fault) when (DiskFault.Is(fault))
         {
             TakeAway(beside);
-            throw new Halt(ExitCode.Unwritable, isNew && System.IO.Path.Exists(full) ? IsThere(path) : $"{path} can't be written. {DiskFault.Say(fault)}");
+            throw new Halt(ExitCode.Unwritable,
+                isNew && System.IO.Path.Exists(full) ? IsThere(path)
+                : $"{path} can't be written. {DiskFault.Say(fault)}");
         }
     }
 

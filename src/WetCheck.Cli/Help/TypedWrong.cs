@@ -29,7 +29,8 @@ internal static class TypedWrong
             {
                 OptionResult { Tokens.Count: 0, Option: var option } => $"{option.Name} needs {option.HelpName} after it.",
                 ArgumentResult { Tokens.Count: 0, Argument: var argument } => $"{line} needs {argument.Name}. {argument.Description}",
-                CommandResult when command.Subcommands.Count > 0 => $"{line} needs one more word: {List(command.Subcommands.Select(c => c.Name))}.",
+                CommandResult when command.Subcommands.Count > 0 =>
+                    $"{line} needs one more word: {List(command.Subcommands.Select(c => c.Name))}.",
                 _ => first.Message,
             };
     }

@@ -3,7 +3,8 @@ using System.Text;
 namespace WetCheck.Cli.Text;
 
 /// <summary>
-/// Writes what can be seen and nothing that moves a cursor or colours a screen, wherever the text came from: what is shown is what a pipe gets.
+/// Writes what can be seen and nothing that moves a cursor or colours a screen, wherever the text came from: what is
+/// shown is what a pipe gets.
 /// What can't be seen is <see cref="PlainText"/>'s to tell.
 /// </summary>
 internal sealed class PlainWriter(TextWriter inner) : TextWriter(inner.FormatProvider)

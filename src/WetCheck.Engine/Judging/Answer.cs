@@ -36,7 +36,8 @@ internal sealed record Answer(Tri? Value, IReadOnlyList<Hang> Hangs, IReadOnlyLi
             return Of(value == Tri.Yes);
         }
 
-        var hangs = value == Tri.Unknown ? stood.Where(answer => answer.Value == Tri.Unknown).SelectMany(answer => answer.Hangs).Distinct() : [];
+        var hangs = value == Tri.Unknown
+            ? stood.Where(answer => answer.Value == Tri.Unknown).SelectMany(answer => answer.Hangs).Distinct() : [];
         return new Answer(value, [.. hangs], [.. stood.OrderBy(answer => answer.Value != value).SelectMany(answer => answer.Tests)]);
     }
 }

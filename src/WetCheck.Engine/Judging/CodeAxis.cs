@@ -7,7 +7,9 @@ internal static class CodeAxis
 {
     public static Axis Of(Scene scene, string discipline)
     {
-        var ranges = scene.Plan.Conditions.OfType<Condition.CodeIs>().Where(test => test.Discipline == discipline).SelectMany(test => test.OneOf).ToList();
+        var ranges =
+            scene.Plan.Conditions.OfType<Condition.CodeIs>().Where(test => test.Discipline == discipline)
+            .SelectMany(test => test.OneOf).ToList();
         var cells = scene.Surroundings!.Codes[discipline].Tried.SelectMany(tried => Cut(tried, ranges)).ToList();
         return cells.Count == 0 ? new Axis([], [world => world]) : new Axis(
             [new Hang(FactId.Code(discipline), null, Phase.Version, Near: false)],

@@ -72,7 +72,9 @@ internal sealed class Comparing(Evaluation evaluation, Condition.Compare test, P
 
         var limit = Spread.Exactly(Fixed().Value);
         return [.. Levels.Between(datum, lifts).Select(way => new Held(
-            Slack(way.Given(evaluation.OnPaper), limit), limit, [.. way.Steps.Where(s => s.Step.Fact is not null).Select(s => (s.Step.Fact!, s.Up == IsFloor ? 1 : -1))]))];
+            Slack(way.Given(evaluation.OnPaper), limit), limit,
+                [.. way.Steps.Where(s => s.Step.Fact is not null)
+                .Select(s => (s.Step.Fact!, s.Up == IsFloor ? 1 : -1))]))];
     }
 
     private Quantity Fixed() => test.To is Operand.Fixed number ? number.Quantity : evaluation.Limit!.Value;
@@ -203,7 +205,8 @@ internal sealed class Comparing(Evaluation evaluation, Condition.Compare test, P
             : new Answer(Tri.Unknown, open.Hangs, [Made(Tri.Unknown, open.Way, state, fact)]);
     }
 
-    private Measured Made(Tri answer, Held way, PartState state, Fact fact) => new(test, state.Part, answer, fact, test.To is Operand.Of ? null : Fixed(), test.To.Datum,
+    private Measured Made(Tri answer, Held way, PartState state, Fact fact) =>
+        new(test, state.Part, answer, fact, test.To is Operand.Of ? null : Fixed(), test.To.Datum,
         way.Limit, way.Slack, [.. way.Facts.Select(f => new CountedFact(f.Fact, f.Sign))]);
 
     private sealed record Way(Spread Spread, string? Datum, IReadOnlyList<Fact> Facts);

@@ -3,7 +3,8 @@ using WetCheck.Model;
 namespace WetCheck.Engine;
 
 /// <summary>A yes or no reading that a rule filled, or that climbed from the parts below. Compared by reference.</summary>
-public sealed class Conclusion(Part part, string reading, Rule? rule, Tri now, Tri onPaper, IReadOnlyList<Hang> hangs, IReadOnlyList<Hang> hangsOnPaper)
+public sealed class Conclusion(Part part, string reading, Rule? rule, Tri now, Tri onPaper, IReadOnlyList<Hang> hangs,
+    IReadOnlyList<Hang> hangsOnPaper)
 {
     public Part Part { get; } = part;
 

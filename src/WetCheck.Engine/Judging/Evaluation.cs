@@ -65,7 +65,10 @@ internal sealed class Evaluation(Scene scene, World world, bool onPaper, bool as
         Answer Met(PartState member) => Of(meets, member, Phase.When) is { Value: not null } answer ? Rephrase(answer, phase) : Answer.No;
     }
 
-    private static Answer Rephrase(Answer answer, Phase phase) => answer with { Hangs = [.. answer.Hangs.Select(hang => hang with { Phase = phase })] };
+    private static Answer Rephrase(Answer answer, Phase phase) => answer with
+    {
+        Hangs = [.. answer.Hangs.Select(hang => hang with { Phase = phase })],
+    };
 
     private Answer Choice(Condition.Is test, PartState self, Phase phase)
     {
@@ -90,7 +93,10 @@ internal sealed class Evaluation(Scene scene, World world, bool onPaper, bool as
     }
 
     private static Answer Tested(Condition.Is test, PartState state, Fact fact, Answer answer) =>
-        answer with { Tests = [new Measured(test, state.Part, answer.Value!.Value, fact, null, null, Spread.Everything, Spread.Everything, [])] };
+        answer with
+        {
+            Tests = [new Measured(test, state.Part, answer.Value!.Value, fact, null, null, Spread.Everything, Spread.Everything, [])],
+        };
 
     private Answer Concluded(Condition.Is test, PartState state, Phase phase)
     {

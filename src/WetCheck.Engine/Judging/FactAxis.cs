@@ -24,7 +24,8 @@ internal static class FactAxis
             : [.. cells.Select(cell => (Func<World, World>)(world => world.WithPresence(state.Part, Tri.Yes).WithFact(fact.Id, cell)))];
         return state.Exists == Tri.Yes
             ? new Axis([new Hang(fact.Id, fact, Phase.Version, fact.Clash)], there)
-            : new Axis([new Hang(state.Presence, null, Phase.Version, Near: false)], [world => world.WithPresence(state.Part, Tri.No), .. there]);
+            : new Axis([new Hang(state.Presence, null, Phase.Version, Near: false)],
+                [world => world.WithPresence(state.Part, Tri.No), .. there]);
     }
 
     private static IReadOnlyList<Known> Choices(Scene scene, Model.Path path, Known known)
@@ -35,7 +36,8 @@ internal static class FactAxis
             return [known];
         }
 
-        var named = scene.Plan.Conditions.OfType<Condition.Is>().Where(test => test.Path == path).SelectMany(test => test.OneOf).Distinct(StringComparer.Ordinal).ToList();
+        var named = scene.Plan.Conditions.OfType<Condition.Is>().Where(test => test.Path == path)
+            .SelectMany(test => test.OneOf).Distinct(StringComparer.Ordinal).ToList();
         var rest = path.Reading.Choices.Any(choice => !named.Contains(choice.Key)) ? [Another] : Array.Empty<string>();
         return [.. named.Concat(rest).Select(choice => new Known.OneOf(choice))];
     }
@@ -53,7 +55,8 @@ internal static class FactAxis
         var limits = scene.Plan.Conditions.OfType<Condition.Compare>().Where(test => test.Path == path)
             .SelectMany(test => Limits(scene.Rule, test.To)).Distinct().Order().ToList();
         var cells = Cut(limits).Select(cell => cell.Intersect(bounds)).Where(cell => !cell.IsEmpty).ToList();
-        return cells.Count == 1 && known is Known.Number { Spread.AsRead.IsPoint: true } ? [known] : [.. cells.Select(cell => new Known.Number(Spread.Within(cell)))];
+        return cells.Count == 1 && known is Known.Number { Spread.AsRead.IsPoint: true } ? [known]
+            : [.. cells.Select(cell => new Known.Number(Spread.Within(cell)))];
     }
 
     private static IEnumerable<Rational> Limits(Rule rule, Operand to) => to switch

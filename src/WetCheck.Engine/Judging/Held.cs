@@ -35,7 +35,8 @@ internal sealed record Held(Spread Slack, Spread Limit, IReadOnlyList<(Fact Fact
             .. near.Select(fact => Evaluation.HangOn(fact, phase, near: true))];
     }
 
-    private static bool Fails(Interval slack, bool strict) => slack.Hi is { } hi && (hi.Sign < 0 || (hi.Sign == 0 && (strict || slack.HiOpen)));
+    private static bool Fails(Interval slack, bool strict) =>
+        slack.Hi is { } hi && (hi.Sign < 0 || (hi.Sign == 0 && (strict || slack.HiOpen)));
 
     private static IEnumerable<Fact> Leaves(Fact fact) => fact.From.Count == 0 ? [fact] : fact.From.SelectMany(Leaves);
 

@@ -6,4 +6,5 @@ namespace WetCheck.Engine;
 /// <param name="Cells">Where the world lies on each axis.</param>
 /// <param name="InForce">Its versions.</param>
 internal sealed record InWorld(
-    World World, IReadOnlyList<int> Cells, Outcome Outcome, IReadOnlyList<Hang> Hangs, IReadOnlyList<RuleVersion> InForce, IReadOnlyList<Measured> Tests);
+    World World, IReadOnlyList<int> Cells, Outcome Outcome, IReadOnlyList<Hang> Hangs,
+        IReadOnlyList<RuleVersion> InForce, IReadOnlyList<Measured> Tests);

@@ -23,7 +23,8 @@ public static class Judge
     {
         var now = Applies(scene, World.Real, onPaper: false);
         var paper = OnPaper.Differs(scene) ? Applies(scene, World.Real, onPaper: true) : now;
-        return new Conclusion(scene.Self.Part, ((RuleBody.Conclude)scene.Rule.Body).Reading.Name, scene.Rule, now.Value ?? Tri.No, paper.Value ?? Tri.No, now.Hangs, paper.Hangs);
+        return new Conclusion(scene.Self.Part, ((RuleBody.Conclude)scene.Rule.Body).Reading.Name, scene.Rule,
+            now.Value ?? Tri.No, paper.Value ?? Tri.No, now.Hangs, paper.Hangs);
     }
 
     private static Passed Pass(Scene scene, bool onPaper)
@@ -38,7 +39,8 @@ public static class Judge
         // Versions go by what was read. A reading too close to their limit may leave open what comes out the same on both sides of it.
         var axes = Axis.Of(scene, onPaper, cutBand: false);
         var read = Pass(scene, axes, onPaper);
-        return read.Outcome == Outcome.Open && axes.Count > 0 && Axis.Of(scene, onPaper, cutBand: true) is var cut && cut.Zip(axes).Any(pair => pair.First.Cells.Count > pair.Second.Cells.Count)
+        return read.Outcome == Outcome.Open && axes.Count > 0 && Axis.Of(scene, onPaper, cutBand: true) is var cut
+            && cut.Zip(axes).Any(pair => pair.First.Cells.Count > pair.Second.Cells.Count)
             && Pass(scene, cut, onPaper) is { Outcome: not Outcome.Open } settled ? settled : read;
     }
 
@@ -47,7 +49,8 @@ public static class Judge
         if (axes.Count == 0)
         {
             var only = InWorld(scene, World.Real, [], onPaper);
-            return new Passed(only.Outcome, only.Outcome == Outcome.Open ? [.. only.Hangs.Distinct()] : [], [new Side(only.InForce, [], only.Outcome, only.Tests)]);
+            return new Passed(only.Outcome, only.Outcome == Outcome.Open ? [.. only.Hangs.Distinct()] : [],
+                [new Side(only.InForce, [], only.Outcome, only.Tests)]);
         }
 
         var worlds = Worlds(axes, scene.Rule).Select(one => InWorld(scene, one.World, one.Cells, onPaper)).ToList();
@@ -111,14 +114,17 @@ public static class Judge
         : [.. scene.Rule.Versions.Where(version => IsInForce(scene, world, version, onPaper))];
 
     private static bool IsInForce(Scene scene, World world, RuleVersion version, bool onPaper) =>
-        version.When is null || new Evaluation(scene, world, onPaper, asRead: true).Of(version.When, scene.Self, Phase.When).Value == Tri.Yes;
+        version.When is null
+            || new Evaluation(scene, world, onPaper, asRead: true).Of(version.When, scene.Self, Phase.When)
+            .Value == Tri.Yes;
 
     private static Answer Requirement(Scene scene, World world, List<RuleVersion> inForce, bool onPaper)
     {
         var holds = ((RuleBody.Require)scene.Rule.Body).Holds;
         if (inForce.Count == 0)
         {
-            var alone = holds is null || scene.Plan.HoldsToLimit ? Answer.Fell : new Evaluation(scene, world, onPaper).Of(holds, scene.Self, Phase.Require);
+            var alone = holds is null || scene.Plan.HoldsToLimit ? Answer.Fell
+                : new Evaluation(scene, world, onPaper).Of(holds, scene.Self, Phase.Require);
             return alone.Value is null ? Answer.Fell : alone;
         }
 
@@ -137,7 +143,8 @@ public static class Judge
         }
 
         answers.AddRange(inForce.Where(version => version.Require is not null)
-            .Select(version => new Evaluation(scene, world, onPaper, limit: version.Limit).Of(version.Require!, scene.Self, Phase.Require)));
+            .Select(version => new Evaluation(scene, world, onPaper, limit: version.Limit)
+                .Of(version.Require!, scene.Self, Phase.Require)));
         return Answer.Least(answers);
     }
 
@@ -156,7 +163,8 @@ public static class Judge
     /// <summary>An axis matters where moving along it alone changes the outcome.</summary>
     private static bool Matters(Axis axis, int index, IReadOnlyList<InWorld> worlds) => axis.Cells.Count > 1 && worlds
         .GroupBy(world => string.Join(',', world.Cells.Select((cell, i) => i == index ? -1 : cell)))
-        .Any(line => Together(line.Select(world => world.Outcome)) == Outcome.Open && line.Select(world => world.Outcome).Distinct().Count() > 1);
+        .Any(line => Together(line.Select(world => world.Outcome)) == Outcome.Open
+            && line.Select(world => world.Outcome).Distinct().Count() > 1);
 
     private static IReadOnlyList<Side> Sides(IReadOnlyList<InWorld> worlds) => [.. worlds
         .GroupBy(world => string.Join(',', world.InForce.Select(version => version.At.ToString())))

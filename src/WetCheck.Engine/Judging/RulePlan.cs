@@ -18,8 +18,12 @@ public sealed class RulePlan
         Relations = [.. Conditions.Select(RelationOf).OfType<Relation>().Distinct()];
         Readings = [.. paths.Select(path => path.Reading.Name).Distinct(StringComparer.Ordinal)];
         ReadsHeights = paths.Exists(path => path.Reading.Is == Form.Height);
-        HoldsToLimit = rule.Body is RuleBody.Require { Holds: { } holds } && holds.Parts().Any(condition => condition is Condition.Compare { To: Operand.Limit });
-        Conclusions = [.. paths.Where(path => path.Reading.Is == Form.Conclusion).Select(path => path.Reading.Name).Distinct(StringComparer.Ordinal)];
+        HoldsToLimit =
+            rule.Body is RuleBody.Require { Holds: { } holds }
+            && holds.Parts().Any(condition => condition is Condition.Compare { To: Operand.Limit });
+        Conclusions =
+            [.. paths.Where(path => path.Reading.Is == Form.Conclusion).Select(path => path.Reading.Name)
+            .Distinct(StringComparer.Ordinal)];
     }
 
     public Rule Rule { get; }

@@ -21,7 +21,8 @@ internal static class ClimbProduction
         var left = builder.LeftHandSide();
         var pattern = left.Pattern(typeof(PartState), "above");
         var above = pattern.Declaration.ToParameterExpression();
-        pattern.Condition(Expression.Lambda<Func<PartState, bool>>(Expression.Equal(Expression.Property(above, KindOf), Expression.Constant(kind)), above));
+        pattern.Condition(Expression.Lambda<Func<PartState,
+            bool>>(Expression.Equal(Expression.Property(above, KindOf), Expression.Constant(kind)), above));
 
         var names = Expression.Constant(new Names(reading));
         var all = left.Pattern(typeof(IEnumerable<Conclusion>), "all");

@@ -29,7 +29,9 @@ public sealed class CompiledBook
         };
         _factory = compiler.Compile(
         [
-            .. cut.What == CutWhat.Rules ? [] : PlanGroup.Gather(rules.Select(rule => new RulePlan(rule))).Select(group => RuleProduction.Build(group, cut)),
+            .. cut.What == CutWhat.Rules ? []
+                : PlanGroup.Gather(rules.Select(rule => new RulePlan(rule)))
+                .Select(group => RuleProduction.Build(group, cut)),
             .. cut.What == CutWhat.Climbs ? [] : climbs.Select(climb => ClimbProduction.Build(climb.Name, climb.Kind)),
         ]);
     }

@@ -14,13 +14,16 @@ internal sealed class Joins(RulePlan plan) : IEquatable<Joins>
     public Names Nearest { get; } = Names.Of(plan.Nearest);
 
     /// <summary>Kinds of the parts that the relations name.</summary>
-    public Names RelatedKinds { get; } = Names.Of(plan.Relations.Select(relation => relation.Kind ?? plan.Rule.Part.Name).Distinct().Order(StringComparer.Ordinal));
+    public Names RelatedKinds { get; } =
+        Names.Of(plan.Relations.Select(relation => relation.Kind ?? plan.Rule.Part.Name).Distinct()
+        .Order(StringComparer.Ordinal));
 
     /// <summary>Another part is the nearest of a kind that the rule reads.</summary>
     public static bool Reads(Joins joins, Part self, Part other) => joins.Nearest.Any(kind => Relations.IsNearest(self, other, kind));
 
     /// <summary>One of the rule's relations names another part.</summary>
-    public static bool Relates(Joins joins, Part self, Part other) => joins._relations.Any(relation => Relations.Holds(relation, self, other));
+    public static bool Relates(Joins joins, Part self, Part other) =>
+        joins._relations.Any(relation => Relations.Holds(relation, self, other));
 
     public bool Equals(Joins? other) => other is not null && Nearest == other.Nearest && _relations.SetEquals(other._relations);
 

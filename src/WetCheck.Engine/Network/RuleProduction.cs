@@ -22,7 +22,8 @@ internal static class RuleProduction
     private static readonly Expression NoParts = Expression.Constant(Array.Empty<PartState>(), typeof(IEnumerable<PartState>));
     private static readonly Expression NoConclusions = Expression.Constant(Array.Empty<Conclusion>(), typeof(IEnumerable<Conclusion>));
     private static readonly MethodInfo Upsert =
-        ((Action<IContext, PartState, IEnumerable<PartState>, IEnumerable<PartState>, IEnumerable<Conclusion>, PlanGroup, Cut>)Judged).Method;
+        ((Action<IContext, PartState, IEnumerable<PartState>, IEnumerable<PartState>, IEnumerable<Conclusion>,
+            PlanGroup, Cut>)Judged).Method;
 
     public static IRuleDefinition Build(PlanGroup group, Cut cut)
     {
@@ -35,7 +36,9 @@ internal static class RuleProduction
             Expression.Equal(Expression.Property(self, KindOf), Expression.Constant(group.Part)), self));
 
         var nearest = Collect(left, self, "nearest", Off(cut, CutWhat.Nearest) ? Names.None : group.Joins.Nearest, group.Joins, Reads);
-        var related = Collect(left, self, "related", Off(cut, CutWhat.Related) ? Names.None : group.Joins.RelatedKinds, group.Joins, Relates);
+        var related =
+            Collect(left, self, "related", Off(cut, CutWhat.Related) ? Names.None : group.Joins.RelatedKinds,
+            group.Joins, Relates);
         var conclusions = Conclusions(left, Off(cut, CutWhat.Conclusions) ? Names.None : group.Conclusions);
 
         var context = Expression.Parameter(typeof(IContext), "context");
@@ -61,7 +64,8 @@ internal static class RuleProduction
         var part = one.Declaration.ToParameterExpression();
         one.Condition(Expression.Lambda<Func<PartState, bool>>(Expression.Call(HasKind, part, Expression.Constant(kinds)), part));
         one.Condition(Expression.Lambda<Func<PartState, PartState, bool>>(
-            Expression.Call(join, Expression.Constant(joins), Expression.Property(self, PartOf), Expression.Property(part, PartOf)), part, self));
+            Expression.Call(join, Expression.Constant(joins), Expression.Property(self, PartOf),
+                Expression.Property(part, PartOf)), part, self));
         return all.Declaration.ToParameterExpression();
     }
 
@@ -77,7 +81,8 @@ internal static class RuleProduction
         aggregate.Collect();
         var one = aggregate.Pattern(typeof(Conclusion), "conclusion");
         var conclusion = one.Declaration.ToParameterExpression();
-        one.Condition(Expression.Lambda<Func<Conclusion, bool>>(Expression.Call(HasReading, conclusion, Expression.Constant(readings)), conclusion));
+        one.Condition(Expression.Lambda<Func<Conclusion,
+            bool>>(Expression.Call(HasReading, conclusion, Expression.Constant(readings)), conclusion));
         return all.Declaration.ToParameterExpression();
     }
 
@@ -94,12 +99,14 @@ internal static class RuleProduction
             (_, false) => Expression.Lambda<Action<IContext, PartState, IEnumerable<PartState>, IEnumerable<PartState>>>(call, given),
             (0, true) => Expression.Lambda<Action<IContext, PartState, IEnumerable<Conclusion>>>(call, given),
             (1, true) => Expression.Lambda<Action<IContext, PartState, IEnumerable<PartState>, IEnumerable<Conclusion>>>(call, given),
-            _ => Expression.Lambda<Action<IContext, PartState, IEnumerable<PartState>, IEnumerable<PartState>, IEnumerable<Conclusion>>>(call, given),
+            _ => Expression.Lambda<Action<IContext, PartState, IEnumerable<PartState>, IEnumerable<PartState>,
+                IEnumerable<Conclusion>>>(call, given),
         };
     }
 
     private static void Judged(
-        IContext context, PartState self, IEnumerable<PartState> nearest, IEnumerable<PartState> related, IEnumerable<Conclusion> conclusions, PlanGroup group, Cut cut)
+        IContext context, PartState self, IEnumerable<PartState> nearest, IEnumerable<PartState> related,
+            IEnumerable<Conclusion> conclusions, PlanGroup group, Cut cut)
     {
         var scene = SceneOf(group.First, self,
             Off(cut, CutWhat.Nearest) ? cut.First.Where(state => Joins.Reads(group.Joins, self.Part, state.Part)) : nearest,
@@ -121,12 +128,14 @@ internal static class RuleProduction
     }
 
     /// <summary>The parts in the order of the plan, whatever order a session handed them over in.</summary>
-    public static Scene SceneOf(RulePlan plan, PartState self, IEnumerable<PartState> nearest, IEnumerable<PartState> related, IEnumerable<Conclusion> conclusions)
+    public static Scene SceneOf(RulePlan plan, PartState self, IEnumerable<PartState> nearest,
+        IEnumerable<PartState> related, IEnumerable<Conclusion> conclusions)
     {
         var near = nearest.ToList();
         return new Scene(plan, self,
             [.. plan.Nearest.Select(kind => near.First(state => state.Kind == kind))],
-            [.. related.OrderBy(state => state.Part.IsOther).ThenBy(state => state.Part.Index ?? 0).ThenBy(state => state.Part.Id, StringComparer.Ordinal)],
+            [.. related.OrderBy(state => state.Part.IsOther).ThenBy(state => state.Part.Index ?? 0)
+                .ThenBy(state => state.Part.Id, StringComparer.Ordinal)],
             [.. conclusions.OrderBy(one => one.Part.Id, StringComparer.Ordinal).ThenBy(one => one.Rule?.Number ?? 0)]);
     }
 

@@ -14,7 +14,8 @@ internal static class Cover
         .Min();
 
     public static int Of(Job job, string? layer) =>
-        job.Method is { } method && method.Layers.FirstOrDefault(one => one.Name == layer) is { Hidden: { } hidden } ? method.IndexOf(hidden) : int.MaxValue;
+        job.Method is { } method && method.Layers.FirstOrDefault(one => one.Name == layer) is { Hidden: { } hidden }
+            ? method.IndexOf(hidden) : int.MaxValue;
 
     /// <summary>It can be seen at this stop and not at the next.</summary>
     public static bool IsNext(Job job, string? layer) =>

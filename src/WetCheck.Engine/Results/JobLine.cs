@@ -15,7 +15,8 @@ internal static class JobLine
         var stands = part.Place is { } place
             ? part.Kind.Stands.Replace("<place>", place.Name, StringComparison.Ordinal)
             : part.Kind.Stands.Replace(".<place>", "", StringComparison.Ordinal);
-        return (reading is not null && job.Where.TryGetValue($"{stands}.{reading.Name}", out var at)) || job.Where.TryGetValue(stands, out at)
+        return (reading is not null && job.Where.TryGetValue($"{stands}.{reading.Name}", out var at))
+            || job.Where.TryGetValue(stands, out at)
             ? at
             : new At(job.File, 1, 1);
     }

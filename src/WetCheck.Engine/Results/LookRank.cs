@@ -3,7 +3,8 @@ using WetCheck.Model;
 namespace WetCheck.Engine;
 
 /// <summary>Order of looks. False stands before true, so each flag says what stands behind. No weights.</summary>
-internal readonly record struct LookRank(bool NotShort, bool NotMethod, bool NotHiddenNext, Severity Severity, int SettlesFewer, Effort Effort, int Walking)
+internal readonly record struct LookRank(bool NotShort, bool NotMethod, bool NotHiddenNext, Severity Severity,
+    int SettlesFewer, Effort Effort, int Walking)
     : IComparable<LookRank>
 {
     public static bool operator <(LookRank a, LookRank b) => a.CompareTo(b) < 0;

@@ -26,7 +26,8 @@ internal static class Owed
             return fact.Sight;
         }
 
-        if (hang.Id.Reading != FactId.Whole || vocabulary.Kind(hang.Id.Part[..hang.Id.Part.LastIndexOf('/')]) is not { Main: { } main } kind)
+        if (hang.Id.Reading != FactId.Whole
+            || vocabulary.Kind(hang.Id.Part[..hang.Id.Part.LastIndexOf('/')]) is not { Main: { } main } kind)
         {
             return Sight.ToBeSeen;
         }

@@ -70,7 +70,8 @@ public static class Results
         return new Check(finding.Rule, finding.State, judgement, result, paper, paper == Paper.None ? [] : Holds.Of(judgement));
     }
 
-    private static Check Plain(Finding finding, Result result) => new(finding.Rule, finding.State, finding.Judgement, result, Paper.None, []);
+    private static Check Plain(Finding finding, Result result) =>
+        new(finding.Rule, finding.State, finding.Judgement, result, Paper.None, []);
 
     /// <summary>Of what is there, and of what is planned: before it is covered a note is worth the most.</summary>
     private static Check? Note(Finding finding) => finding switch
@@ -81,7 +82,10 @@ public static class Results
         _ => null,
     };
 
-    /// <summary>A caution stands from one stop until another, and at that one no longer, unless its condition is No. A stop the method does not have is passed by.</summary>
+    /// <summary>
+    /// A caution stands from one stop until another, and at that one no longer, unless its condition is No. A stop the
+    /// method does not have is passed by.
+    /// </summary>
     private static bool IsShown(Job job, Finding finding)
     {
         if (finding.Rule.Body is not RuleBody.Caution caution || finding.Judgement.Now == Outcome.NotHere)
@@ -94,7 +98,9 @@ public static class Results
             return true;
         }
 
-        var (now, from, until) = (method.IndexOf(stage), caution.From is { } first ? method.IndexOf(first) : 0, method.IndexOf(caution.Until));
+        var (now, from, until) =
+            (method.IndexOf(stage), caution.From is { } first ? method.IndexOf(first) : 0,
+            method.IndexOf(caution.Until));
         return now >= from && (until < 0 || now < until);
     }
 }

@@ -20,11 +20,13 @@ public static class CauseReading
 
         var look = new OldWork(root, known);
         var causes = book.Causes.Select(cause => Seen(cause, look)).ToList();
-        var signs = causes.SelectMany(cause => cause.Signs).DistinctBy(sign => sign.Fact.Id).OrderBy(sign => sign.Fact.Counted?.At.Line ?? 0).ToList();
+        var signs = causes.SelectMany(cause => cause.Signs).DistinctBy(sign => sign.Fact.Id)
+            .OrderBy(sign => sign.Fact.Counted?.At.Line ?? 0).ToList();
         var fitting = causes.Where(cause => cause.Fit == Fit.Fits).ToList();
         var covered = fitting.SelectMany(cause => cause.Signs).Select(sign => sign.Fact.Id).ToHashSet();
         var ids = covered.ToList();
-        var sets = SmallestSets.Of([.. fitting.Select(cause => (IReadOnlyList<int>)[.. cause.Signs.Select(sign => ids.IndexOf(sign.Fact.Id))])], ids.Count);
+        var sets = SmallestSets.Of([.. fitting.Select(cause =>
+            (IReadOnlyList<int>)[.. cause.Signs.Select(sign => ids.IndexOf(sign.Fact.Id))])], ids.Count);
         return new TearoutReport(
             signs,
             causes,
@@ -37,14 +39,17 @@ public static class CauseReading
 
     /// <summary>Unknown warns: only what is ruled out is silent.</summary>
     private static bool MayStand(Rule caution, IReadOnlyList<PartState> known) =>
-        caution.When is not { } when || known.Where(state => state.Kind == caution.Part.Name).Any(state => new OldWork(state, known).Of(when).Value != Tri.No);
+        caution.When is not { } when
+            || known.Where(state => state.Kind == caution.Part.Name)
+            .Any(state => new OldWork(state, known).Of(when).Value != Tri.No);
 
     private static CauseSeen Seen(Cause cause, OldWork look)
     {
         var asked = cause.Given.Concat(cause.Needs).Select(need => (Need: need, Answer: look.Of(need))).ToList();
         var against = cause.Contradicts.Select(look.Of).Where(answer => answer.Value == Tri.Yes).ToList();
         var supports = cause.Supports.Select(look.Of).Where(answer => answer.Value == Tri.Yes).ToList();
-        var signs = asked.Skip(cause.Given.Count).Select(need => need.Answer).Where(answer => answer.Value == Tri.Yes).Concat(supports).SelectMany(OldWork.SignsOf).DistinctBy(sign => sign.Fact.Id).ToList();
+        var signs = asked.Skip(cause.Given.Count).Select(need => need.Answer).Where(answer => answer.Value == Tri.Yes)
+            .Concat(supports).SelectMany(OldWork.SignsOf).DistinctBy(sign => sign.Fact.Id).ToList();
         var failed = asked.Where(need => need.Answer.Value == Tri.No).SelectMany(need => OldWork.TestsOf(need.Answer, Tri.No));
         var fit = against.Count > 0 || asked.Exists(need => need.Answer.Value == Tri.No) ? Fit.RuledOut
             : asked.TrueForAll(need => need.Answer.Value == Tri.Yes) ? Fit.Fits
@@ -62,7 +67,8 @@ public static class CauseReading
             var result = (sign?.Fact.Now as Known.OneOf)?.Choice;
             if (result is not null || look.Symptom is null || test.Symptoms.Contains(look.Symptom))
             {
-                yield return new TestSeen(test, result is null ? null : sign, result is null ? Tri.Unknown : result == Wet ? Tri.Yes : Tri.No);
+                yield return new TestSeen(test, result is null ? null : sign,
+                    result is null ? Tri.Unknown : result == Wet ? Tri.Yes : Tri.No);
             }
         }
     }

@@ -8,14 +8,20 @@ public static class SmallestSets
     /// <returns>By index, each in order; none where there is no sign.</returns>
     public static IReadOnlyList<IReadOnlyList<int>> Of(IReadOnlyList<IReadOnlyList<int>> of, int signs)
     {
-        var covering = Enumerable.Range(0, signs).Select(sign => Enumerable.Range(0, of.Count).Where(cause => of[cause].Contains(sign)).ToList()).ToList();
+        var covering =
+            Enumerable.Range(0, signs)
+            .Select(sign => Enumerable.Range(0, of.Count).Where(cause => of[cause].Contains(sign)).ToList()).ToList();
         for (var size = 1; size <= of.Count && signs > 0; size++)
         {
             var found = new List<IReadOnlyList<int>>();
             Add([], new int[signs], size, found);
             if (found.Count > 0)
             {
-                return [.. found.DistinctBy(set => string.Join(',', set)).OrderBy(set => string.Join(',', set.Select(at => at.ToString("D4", System.Globalization.CultureInfo.InvariantCulture))), StringComparer.Ordinal)];
+                return [.. found.DistinctBy(set => string.Join(',', set))
+                    .OrderBy(set =>
+                    string.Join(',',
+                    set.Select(at => at.ToString("D4", System.Globalization.CultureInfo.InvariantCulture))),
+                    StringComparer.Ordinal)];
             }
         }
 

@@ -27,7 +27,8 @@ public static class Bumps
             .OrderByDescending(bump => Math.Abs(bump.Off))];
     }
 
-    /// <summary>The plane most points lie on, so that a hump does not lift it: points count the less, the farther they lie off (least absolute
+    /// <summary>The plane most points lie on, so that a hump does not lift it: points count the less, the farther they
+    /// lie off (least absolute
     /// misfits by repeated weights; any text on statistics).</summary>
     private static LeastSquares? Plane(IReadOnlyList<LevelPoint> points)
     {
@@ -35,7 +36,9 @@ public static class Bumps
         for (var round = 0; round < Rounds && plane is not null; round++)
         {
             var before = plane;
-            plane = LeastSquares.Of(points, at => 1 / Math.Max(points[at].Half / 4, Math.Abs(points[at].Height - before.At(points[at].At)))) ?? before;
+            plane = LeastSquares.Of(points,
+                at => 1 / Math.Max(points[at].Half / 4, Math.Abs(points[at].Height - before.At(points[at].At))))
+                ?? before;
         }
 
         return plane;

@@ -10,7 +10,8 @@ public sealed record Contour(double Height, IReadOnlyList<PlanPoint> Line);
 public static class Contours
 {
     /// <param name="zero">A height that has a line.</param>
-    /// <param name="step">From one line to the next, over zero; doubled until there are no more than <see cref="Limits.Contours"/> of them.</param>
+    /// <param name="step">From one line to the next, over zero; doubled until there are no more than
+    /// <see cref="Limits.Contours"/> of them.</param>
     public static IReadOnlyList<Contour> Of(LevelSurface surface, double zero, double step)
     {
         if (surface.Triangles.Count == 0)
@@ -40,7 +41,9 @@ public static class Contours
         var ends = new Dictionary<(int, int), List<(int, int)>>();
         foreach (var (a, b, c) in surface.Triangles)
         {
-            (int, int)[] cut = [.. new[] { (a, b), (b, c), (c, a) }.Where(edge => IsOver(edge.Item1) != IsOver(edge.Item2)).Select(edge => edge.Item1 < edge.Item2 ? edge : (edge.Item2, edge.Item1))];
+            (int, int)[] cut =
+                [.. new[] { (a, b), (b, c), (c, a) }.Where(edge => IsOver(edge.Item1) != IsOver(edge.Item2))
+                .Select(edge => edge.Item1 < edge.Item2 ? edge : (edge.Item2, edge.Item1))];
             if (cut.Length == 2)
             {
                 Join(cut[0], cut[1]);

@@ -18,11 +18,18 @@ public sealed record FacetLevels(int Wall, IReadOnlyList<int> Points, LeastSquar
     public FallBounds? Along(PlanPoint uphill) => Slopes.IsEmpty ? null
         : Slopes.Along(uphill) is var (least, most) ? new FallBounds(Fit?.Slope.Dot(uphill), least, most) : null;
 
-    public FallBounds? Uphill => Slopes.IsEmpty ? null : Slopes.Uphill is var (least, most) ? new FallBounds(Fit?.Slope.Length, least, most) : null;
+    public FallBounds? Uphill =>
+        Slopes.IsEmpty ? null : Slopes.Uphill is var (least, most) ? new FallBounds(Fit?.Slope.Length, least, most)
+        : null;
 
-    /// <summary>Readings that stand alone against the others: without any one of them a plane fits. Only a point that made a cut can be one.</summary>
+    /// <summary>
+    /// Readings that stand alone against the others: without any one of them a plane fits. Only a point that made a cut
+    /// can be one.
+    /// </summary>
     public IReadOnlyList<int> Alone(IReadOnlyList<LevelPoint> all) => !Slopes.IsEmpty ? []
-        : [.. Slopes.Binding.Where(odd => !GradientPolygon.Of([.. Points.Where((_, at) => at != odd).Select(at => all[at])]).IsEmpty).Select(odd => Points[odd])];
+        : [.. Slopes.Binding.Where(odd =>
+            !GradientPolygon.Of([.. Points.Where((_, at) => at != odd).Select(at => all[at])]).IsEmpty)
+            .Select(odd => Points[odd])];
 
     /// <summary>By how much, at the least, some point lies off any plane, beyond its half mark. Zero where one fits.</summary>
     public double Unevenness(IReadOnlyList<LevelPoint> all)

@@ -5,7 +5,8 @@ namespace WetCheck.Geometry;
 /// slopes. The level that heights are taken from cancels, since only differences of two points count.
 /// </summary>
 /// <remarks>
-/// Cutting planes: at a corner of what is left, the two points that it fails most are found, and their half-plane is cut off, until no corner
+/// Cutting planes: at a corner of what is left, the two points that it fails most are found, and their half-plane is
+/// cut off, until no corner
 /// fails. So of all pairs only those that bind are ever looked at, long ones first.
 /// </remarks>
 public sealed class GradientPolygon

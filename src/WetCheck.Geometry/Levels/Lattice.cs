@@ -18,7 +18,8 @@ internal sealed class Lattice
     public int LeftToRight(int one, int other) => _x[one] != _x[other] ? _x[one].CompareTo(_x[other]) : _y[one].CompareTo(_y[other]);
 
     /// <summary>Over zero where the third lies to the left of the way from the first to the second.</summary>
-    public int Turn(int from, int to, int at) => Math.Sign(((_x[to] - _x[from]) * (_y[at] - _y[from])) - ((_y[to] - _y[from]) * (_x[at] - _x[from])));
+    public int Turn(int from, int to, int at) =>
+        Math.Sign(((_x[to] - _x[from]) * (_y[at] - _y[from])) - ((_y[to] - _y[from]) * (_x[at] - _x[from])));
 
     /// <summary>A fourth point lies within the circle round three that stand against the clock.</summary>
     public bool IsWithin(int a, int b, int c, int at)

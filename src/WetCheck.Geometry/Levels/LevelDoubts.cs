@@ -39,7 +39,8 @@ public static class LevelDoubts
             }
 
             var (x, y) = ((long)Math.Floor(place.X / SamePlace), (long)Math.Floor(place.Y / SamePlace));
-            var near = Near(x, y).SelectMany(cell => seen.GetValueOrDefault(cell, [])).Where(one => (points[one].At - place).Length < SamePlace).Select(one => (int?)one).FirstOrDefault();
+            var near = Near(x, y).SelectMany(cell => seen.GetValueOrDefault(cell, []))
+                .Where(one => (points[one].At - place).Length < SamePlace).Select(one => (int?)one).FirstOrDefault();
             if (near is not { } same)
             {
                 (seen.TryGetValue((x, y), out var cell) ? cell : seen[(x, y)] = []).Add(at);
@@ -54,8 +55,11 @@ public static class LevelDoubts
         return (kept, doubts);
     }
 
-    private static IEnumerable<(long, long)> Near(long x, long y) => from dx in new[] { 0, -1, 1 } from dy in new[] { 0, -1, 1 } select (x + dx, y + dy);
+    private static IEnumerable<(long, long)> Near(long x, long y) =>
+        from dx in new[] { 0, -1, 1 } from dy in new[] { 0, -1, 1 } select (x + dx, y + dy);
 
     /// <summary>On the wall, as far as a tape tells.</summary>
-    private static bool IsAt(Wall wall, PlanPoint place) => Math.Abs(wall.Distance(place)) < SamePlace && wall.Foot(place) > -SamePlace && wall.Foot(place) < wall.Length + SamePlace;
+    private static bool IsAt(Wall wall, PlanPoint place) =>
+        Math.Abs(wall.Distance(place)) < SamePlace && wall.Foot(place) > -SamePlace && wall.Foot(place) < wall.Length
+        + SamePlace;
 }

@@ -1,6 +1,9 @@
 namespace WetCheck.Geometry;
 
-/// <summary>Triangles between level readings, those that reach over a wall left out. Readings on one line have no triangle: each is beside the next.</summary>
+/// <summary>
+/// Triangles between level readings, those that reach over a wall left out. Readings on one line have no triangle: each
+/// is beside the next.
+/// </summary>
 public sealed class LevelSurface
 {
     private readonly List<(int A, int B, int C)> _triangles = [];
@@ -45,7 +48,10 @@ public sealed class LevelSurface
     public double Area((int A, int B, int C) triangle) =>
         (Points[triangle.B].At - Points[triangle.A].At).Cross(Points[triangle.C].At - Points[triangle.A].At) / 2;
 
-    /// <summary>The distance of readings on a square grid whose triangles are as long as these. A tenth of the area may have longer ones.</summary>
+    /// <summary>
+    /// The distance of readings on a square grid whose triangles are as long as these. A tenth of the area may have
+    /// longer ones.
+    /// </summary>
     public double Spacing
     {
         get
@@ -105,6 +111,7 @@ public sealed class LevelSurface
     private bool IsInside(Outline outline, int a, int b, int c)
     {
         var (first, second, third) = (Points[a].At, Points[b].At, Points[c].At);
-        return new[] { (first + second + third) * (1 / 3d), (first + second) * 0.5, (second + third) * 0.5, (third + first) * 0.5 }.All(outline.Contains);
+        return new[] { (first + second + third) * (1 / 3d), (first + second) * 0.5, (second + third) * 0.5,
+            (third + first) * 0.5 }.All(outline.Contains);
     }
 }

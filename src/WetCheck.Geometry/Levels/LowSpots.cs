@@ -10,7 +10,10 @@ public sealed record LowSpot(PlanPoint At, double Depth, double Least, double Mo
     public bool IsCertain => Least > 1e-9;
 }
 
-/// <summary>Finds low spots by flooding from the drain: the lowest point that water has reached is always next (priority flood; any text on terrain).</summary>
+/// <summary>
+/// Finds low spots by flooding from the drain: the lowest point that water has reached is always next (priority flood;
+/// any text on terrain).
+/// </summary>
 public static class LowSpots
 {
     /// <param name="drains">Readings at the drain.</param>
@@ -19,8 +22,10 @@ public static class LowSpots
     {
         var points = surface.Points;
         var fill = Fill(surface, drains);
-        var wet = Enumerable.Range(0, points.Count).Where(at => !double.IsPositiveInfinity(fill[at]) && fill[at] > points[at].Height + 1e-12);
-        return [.. surface.Groups(wet, (one, other) => fill[one] == fill[other]).Select(pond => Spot(surface, pond, fill[pond[0]])).OrderByDescending(spot => spot.Depth)];
+        var wet = Enumerable.Range(0, points.Count)
+            .Where(at => !double.IsPositiveInfinity(fill[at]) && fill[at] > points[at].Height + 1e-12);
+        return [.. surface.Groups(wet, (one, other) => fill[one] == fill[other])
+            .Select(pond => Spot(surface, pond, fill[pond[0]])).OrderByDescending(spot => spot.Depth)];
     }
 
     /// <summary>How high water stands over each reading when all that can has run off.</summary>
@@ -56,7 +61,8 @@ public static class LowSpots
         {
             // Past the way out the floor falls again; that water is not of this spot.
             double Under(int at) => wet.Contains(at) ? level - points[at].Height : Math.Min(0, level - points[at].Height);
-            var face = Clipped([(points[triangle.A].At, Under(triangle.A)), (points[triangle.B].At, Under(triangle.B)), (points[triangle.C].At, Under(triangle.C))]);
+            var face = Clipped([(points[triangle.A].At, Under(triangle.A)), (points[triangle.B].At, Under(triangle.B)),
+                (points[triangle.C].At, Under(triangle.C))]);
             for (var at = 1; at + 1 < face.Count; at++)
             {
                 var part = (face[at].At - face[0].At).Cross(face[at + 1].At - face[0].At) / 2;

@@ -10,7 +10,10 @@ public sealed record LinerCorner(double Angle, double Upturn)
 
     public bool NeedsPatch => Wedge < 0;
 
-    /// <summary>How far along one wall the pleat lies on the sheet, at a height over the floor. The wedge is folded in half on its bisector.</summary>
+    /// <summary>
+    /// How far along one wall the pleat lies on the sheet, at a height over the floor. The wedge is folded in half on
+    /// its bisector.
+    /// </summary>
     public double Covers(double height) => NeedsPatch ? 0 : Math.Min(height, Upturn) * Math.Tan((90 - (Angle / 2)) * Math.PI / 180);
 
     /// <summary>What lies on the wall under the pleat: the sheet and the two halves of the wedge.</summary>

@@ -1,7 +1,8 @@
 namespace WetCheck.Geometry;
 
 /// <summary>
-/// The sheet that lines a floor and goes up its walls, laid flat. Lengths on the slope are taken as in plan: 30 in at 1/4 in per ft are 0.007 longer,
+/// The sheet that lines a floor and goes up its walls, laid flat. Lengths on the slope are taken as in plan: 30 in at
+/// 1/4 in per ft are 0.007 longer,
 /// at most falls a little more, less than any cut holds.
 /// </summary>
 /// <param name="Outline">Of the rough floor, inches.</param>

@@ -14,7 +14,8 @@ public sealed record RollCut(double Roll, bool Turned, double Length, int Pieces
     /// <param name="drain">From the sheet's edges.</param>
     /// <param name="lap">Of a seam; null where nobody has said it: then none is offered.</param>
     /// <param name="clear">What the lap keeps away from the drain.</param>
-    public static IReadOnlyList<RollCut> Of((double Long, double Wide) size, (double Along, double Across) drain, IEnumerable<double> rolls, double? lap, double clear) =>
+    public static IReadOnlyList<RollCut> Of((double Long, double Wide) size, (double Along, double Across) drain,
+        IEnumerable<double> rolls, double? lap, double clear) =>
         [.. rolls.SelectMany(roll => new[]
             {
                 From(roll, false, size.Long, size.Wide, drain.Across, lap, clear),
@@ -37,6 +38,7 @@ public sealed record RollCut(double Roll, bool Turned, double Length, int Pieces
 
         var (least, most) = (wide - roll + (seam / 2), roll - (seam / 2));
         var at = Math.Abs(least - drain) >= Math.Abs(most - drain) ? least : most;
-        return Math.Abs(at - drain) < clear + (seam / 2) ? null : new RollCut(roll, turned, 2 * length, 2, at, 1 - ((wide + seam) / (2 * roll)));
+        return Math.Abs(at - drain) < clear + (seam / 2) ? null
+            : new RollCut(roll, turned, 2 * length, 2, at, 1 - ((wide + seam) / (2 * roll)));
     }
 }

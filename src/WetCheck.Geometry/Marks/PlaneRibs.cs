@@ -1,6 +1,9 @@
 namespace WetCheck.Geometry;
 
-/// <summary>The ribs of a floor that is one plane, side by side: from a channel along a wall, square to it, to each corner and to the middle of what lies over against it.</summary>
+/// <summary>
+/// The ribs of a floor that is one plane, side by side: from a channel along a wall, square to it, to each corner and
+/// to the middle of what lies over against it.
+/// </summary>
 internal static class PlaneRibs
 {
     private const double Hair = 1e-6;
@@ -14,11 +17,15 @@ internal static class PlaneRibs
         var edge = outline.Corners.Max(wall.Distance) - depth;
         var corners = Enumerable.Range(0, outline.Corners.Count).Where(corner => wall.Distance(outline.Corners[corner]) > edge + Hair)
             .Select(corner => (Kind: RibKind.Fold, At: corner, On: outline.Corners[corner]));
-        var middles = Enumerable.Range(0, outline.Walls.Count).Where(at => wall.Distance(outline.Walls[at].From) > edge + Hair && wall.Distance(outline.Walls[at].To) > edge + Hair)
+        var middles =
+            Enumerable.Range(0, outline.Walls.Count)
+            .Where(at => wall.Distance(outline.Walls[at].From) > edge + Hair
+            && wall.Distance(outline.Walls[at].To) > edge + Hair)
             .Select(at => (Kind: RibKind.Foot, At: at, On: (outline.Walls[at].From + outline.Walls[at].To) * 0.5))
             .Where(one => Math.Abs(outline.Walls[one.At].Along.Dot(wall.Along)) > Hair);
 
-        // Walking along the channel the floor lies on its left, so its far side is passed with the clock: the other way round is against it.
+        // Walking along the channel the floor lies on its left, so its far side is passed with the clock: the other way
+        // round is against it.
         return [.. corners.Concat(middles).OrderByDescending(one => wall.Foot(one.On)).Select(one => Rib(one.Kind, one.At, one.On))];
 
         Rib Rib(RibKind kind, int at, PlanPoint on)

@@ -6,11 +6,17 @@ internal static class RibRing
     /// <summary>Nearer to a corner the fold is enough.</summary>
     private const double Beside = 2;
 
-    /// <summary>Whether its ribs can be drawn: they would cross where a corner that stands in looks at more than one corner of the grate.</summary>
+    /// <summary>
+    /// Whether its ribs can be drawn: they would cross where a corner that stands in looks at more than one corner of
+    /// the grate.
+    /// </summary>
     public static bool Fits(Pan pan) => pan.Grate switch
     {
-        { Radius: > 0 } => pan.Outline.IsConvex && pan.Outline.Walls.All(wall => wall.Foot(pan.Drain) > 0 && wall.Foot(pan.Drain) < wall.Length),
-        _ => Enumerable.Range(0, pan.Outline.Corners.Count).Where(pan.Outline.IsInsideOut).All(corner => Pan.FoldEnds(pan.Outline, corner, pan.Grate).Count() == 1),
+        { Radius: > 0 } =>
+            pan.Outline.IsConvex
+            && pan.Outline.Walls.All(wall => wall.Foot(pan.Drain) > 0 && wall.Foot(pan.Drain) < wall.Length),
+        _ => Enumerable.Range(0, pan.Outline.Corners.Count).Where(pan.Outline.IsInsideOut)
+            .All(corner => Pan.FoldEnds(pan.Outline, corner, pan.Grate).Count() == 1),
     };
 
     public static IReadOnlyList<Rib> Level(Pan pan, double rim, TapeMarks tape) => [.. Of(pan, tape, _ => rim, null)];
@@ -30,7 +36,8 @@ internal static class RibRing
             var radius = pan.Grate.Radius;
             if (radius > 0)
             {
-                yield return new Rib(RibKind.Edge, (at + pan.Outline.Walls.Count - 1) % pan.Outline.Walls.Count, pan.Drain + (before * radius), corner, atCorner(at), null, []);
+                yield return new Rib(RibKind.Edge, (at + pan.Outline.Walls.Count - 1) % pan.Outline.Walls.Count,
+                    pan.Drain + (before * radius), corner, atCorner(at), null, []);
                 yield return Along(RibKind.Fold, at, pan.Drain + ((corner - pan.Drain).Unit * radius), corner, atCorner(at), null);
                 yield return new Rib(RibKind.Edge, at, pan.Drain + (outward * radius), corner, atCorner(at), outward, []);
             }
@@ -56,11 +63,16 @@ internal static class RibRing
             new(kind, at, end, on, height, up, tape.Along((on - end).Length, height));
     }
 
-    /// <summary>Where ribs square to a wall end: of a level rim at the middle of the grate's edge; where it dips, at both ends of the edge.</summary>
+    /// <summary>
+    /// Where ribs square to a wall end: of a level rim at the middle of the grate's edge; where it dips, at both ends
+    /// of the edge.
+    /// </summary>
     private static IEnumerable<PlanPoint> Feet(Pan pan, int at, bool level)
     {
         var wall = pan.Outline.Walls[at];
-        var reached = pan.Grate.Farthest(wall.Inward * -1).Select(corner => pan.Drain + pan.Grate.Corners[corner] - (wall.Inward * pan.Grate.Radius)).ToList();
+        var reached =
+            pan.Grate.Farthest(wall.Inward * -1)
+            .Select(corner => pan.Drain + pan.Grate.Corners[corner] - (wall.Inward * pan.Grate.Radius)).ToList();
         return level && reached.Count == 2 ? [(reached[0] + reached[1]) * 0.5] : reached.OrderBy(wall.Foot);
     }
 }

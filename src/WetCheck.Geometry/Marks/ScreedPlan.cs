@@ -29,7 +29,10 @@ internal sealed record ScreedPlan(IReadOnlyList<Rib> Ribs, bool Closed, double V
     public static ScreedPlan Level(Pan pan, double rim, IReadOnlyList<FallLimits> limits, TapeMarks tape) =>
         Mended(RibRing.Level(pan, rim, tape), true, PanVolume.Of(pan, rim), limits);
 
-    /// <summary>A rim that is lower along near walls; its corners and feet on marks of the tape. Null where none keeps to the limits.</summary>
+    /// <summary>
+    /// A rim that is lower along near walls; its corners and feet on marks of the tape. Null where none keeps to the
+    /// limits.
+    /// </summary>
     public static ScreedPlan? Dipped(Pan pan, IReadOnlyList<FallLimits> limits, TapeMarks tape)
     {
         var dips = limits.Select(one => RimDip.Of(pan, one)).ToList();
@@ -38,7 +41,9 @@ internal sealed record ScreedPlan(IReadOnlyList<Rib> Ribs, bool Closed, double V
             return null;
         }
 
-        double[] corners = [.. Enumerable.Range(0, pan.Outline.Corners.Count).Select(corner => tape.Up(dips.Max(dip => dip!.Corners[corner])))];
+        double[] corners =
+            [.. Enumerable.Range(0, pan.Outline.Corners.Count)
+            .Select(corner => tape.Up(dips.Max(dip => dip!.Corners[corner])))];
         double[] feet = [.. corners.Select(_ => corners.Max())];
         for (var wall = 0; wall < feet.Length; wall++)
         {
@@ -66,7 +71,8 @@ internal sealed record ScreedPlan(IReadOnlyList<Rib> Ribs, bool Closed, double V
     }
 
     /// <summary>The lowest plane on a mark of the tape to a channel along a wall.</summary>
-    public static ScreedPlan? OnePlane(Outline outline, int wall, double depth, double? rim, IReadOnlyList<FallLimits> limits, TapeMarks tape)
+    public static ScreedPlan? OnePlane(Outline outline, int wall, double depth, double? rim,
+        IReadOnlyList<FallLimits> limits, TapeMarks tape)
     {
         var mark = rim ?? tape.Up(limits.Max(one => one.Least) * depth);
         if (!outline.IsConvex || (rim is null && mark > limits.Min(one => one.Most) * depth * (1 + 1e-9)))
@@ -77,10 +83,14 @@ internal sealed record ScreedPlan(IReadOnlyList<Rib> Ribs, bool Closed, double V
         var edge = outline.Corners.Max(outline.Walls[wall].Distance) - depth;
         double Height(PlanPoint point) => (outline.Walls[wall].Distance(point) - edge) / depth * mark;
         var floor = Clip.Keep(outline.Corners, Height);
-        return Mended(PlaneRibs.Of(outline, wall, depth, mark, tape), false, new Facet(wall, floor, [.. floor.Select(Height)]).Volume, limits);
+        return Mended(PlaneRibs.Of(outline, wall, depth, mark, tape), false,
+            new Facet(wall, floor, [.. floor.Select(Height)]).Volume, limits);
     }
 
-    /// <summary>Marks whose rounding breaks a limit are left out, since without them a rib is straight from the drain to its mark on the wall.</summary>
+    /// <summary>
+    /// Marks whose rounding breaks a limit are left out, since without them a rib is straight from the drain to its
+    /// mark on the wall.
+    /// </summary>
     private static ScreedPlan Mended(IReadOnlyList<Rib> ribs, bool closed, double volume, IReadOnlyList<FallLimits> limits)
     {
         var (all, bare) = (ribs.Sum(rib => rib.Marks.Count), new ScreedSurface(Bare(ribs), closed));

@@ -33,24 +33,31 @@ internal sealed class ScreedSurface(IReadOnlyList<Rib> ribs, bool closed)
             }
         }
 
-        broken.UnionWith(Enumerable.Range(0, ribs.Count).Where(at => limits.Measure == FallMeasure.Valley && ribs[at].Kind != RibKind.Edge && Falls(ribs[at]).Any(fall => fall < limits.Least * (1 - 1e-9))));
+        broken.UnionWith(Enumerable.Range(0, ribs.Count)
+            .Where(at => limits.Measure == FallMeasure.Valley && ribs[at].Kind != RibKind.Edge && Falls(ribs[at])
+            .Any(fall => fall < limits.Least * (1 - 1e-9))));
         return broken;
     }
 
     /// <summary>Whether a mark at the wall that is set so much too high or too low can break a limit; of straight ribs.</summary>
-    /// <remarks>The other end of a rib is the drain, which is exact: a mark off by e over a run of l changes the fall by e over l.</remarks>
+    /// <remarks>The other end of a rib is the drain, which is exact: a mark off by e over a run of l changes the fall
+    /// by e over l.</remarks>
     public bool IsTight(FallLimits limits, double off) =>
-        _pieces.Any(piece => piece.Up is { } up && piece.Facet.Slope.Dot(up) is var fall && off / (piece.Facet.Heights.Max() / fall) is var by
+        _pieces.Any(piece => piece.Up is { } up && piece.Facet.Slope.Dot(up) is var fall
+            && off / (piece.Facet.Heights.Max() / fall) is var by
             && (fall + by > limits.Most || fall - by < limits.Least))
-        || (limits.Measure == FallMeasure.Valley && ribs.Any(rib => rib.Kind == RibKind.Fold && rib.Slope - (off / rib.Length) < limits.Least));
+        || (limits.Measure == FallMeasure.Valley
+            && ribs.Any(rib => rib.Kind == RibKind.Fold && rib.Slope - (off / rib.Length) < limits.Least));
 
-    private static IEnumerable<double> Falls(Rib rib) => rib.Points.Zip(rib.Points.Skip(1), (low, high) => (high.Height - low.Height) / (high.At - low.At).Length);
+    private static IEnumerable<double> Falls(Rib rib) =>
+        rib.Points.Zip(rib.Points.Skip(1), (low, high) => (high.Height - low.Height) / (high.At - low.At).Length);
 
     private static IEnumerable<(Facet Facet, PlanPoint? Up, int From, bool Other)> Pieces(IReadOnlyList<Rib> ribs, bool closed)
     {
         for (var at = 0; at < (closed ? ribs.Count : ribs.Count - 1); at++)
         {
-            foreach (var (facet, other) in Between(ribs[at].Points, ribs[(at + 1) % ribs.Count].Points).Where(one => Math.Abs(one.Facet.Area) > Sliver))
+            foreach (var (facet, other) in Between(ribs[at].Points, ribs[(at + 1) % ribs.Count].Points)
+                .Where(one => Math.Abs(one.Facet.Area) > Sliver))
             {
                 yield return (facet, ribs[at].Up, at, other);
             }
@@ -58,12 +65,15 @@ internal sealed class ScreedSurface(IReadOnlyList<Rib> ribs, bool closed)
     }
 
     /// <summary>Up two ribs at once, always on the one whose next mark is lower.</summary>
-    private static IEnumerable<(Facet Facet, bool Other)> Between(IReadOnlyList<(PlanPoint At, double Height)> a, IReadOnlyList<(PlanPoint At, double Height)> b)
+    private static IEnumerable<(Facet Facet, bool Other)> Between(IReadOnlyList<(PlanPoint At, double Height)> a,
+        IReadOnlyList<(PlanPoint At, double Height)> b)
     {
         var (i, j) = (0, 0);
         while (i < a.Count - 1 || j < b.Count - 1)
         {
-            var (nextA, nextB) = (i < a.Count - 1 ? a[i + 1].Height : double.PositiveInfinity, j < b.Count - 1 ? b[j + 1].Height : double.PositiveInfinity);
+            var (nextA, nextB) =
+                (i < a.Count - 1 ? a[i + 1].Height : double.PositiveInfinity,
+                j < b.Count - 1 ? b[j + 1].Height : double.PositiveInfinity);
             if (Math.Abs(nextA - nextB) < 1e-9)
             {
                 yield return (Triangle(a[i], a[i + 1], b[j + 1]), false);

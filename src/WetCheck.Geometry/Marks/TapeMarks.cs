@@ -16,7 +16,8 @@ internal sealed record TapeMarks(double Mark, double Step)
     public double Near(double length) => Math.Round(length / Mark) * Mark;
 
     /// <summary>
-    /// Where a straight rib stands at even heights. The height is exact and the distance rounded, since a sixteenth of distance is less than
+    /// Where a straight rib stands at even heights. The height is exact and the distance rounded, since a sixteenth of
+    /// distance is less than
     /// a hundredth of an inch of height.
     /// </summary>
     public IReadOnlyList<(double Far, double Height)> Along(double length, double height)

@@ -21,5 +21,6 @@ internal static class MudAmounts
     private static Interval Up(Interval all) => new(Up(all.Lo), Up(all.Hi));
 
     /// <summary>A billionth of a bag is rounding of the machine.</summary>
-    private static Rational? Up(Rational? number) => number is { } known ? new Rational(-(-known + new Rational(1, 1_000_000)).Floor(), 1) : null;
+    private static Rational? Up(Rational? number) =>
+        number is { } known ? new Rational(-(-known + new Rational(1, 1_000_000)).Floor(), 1) : null;
 }

@@ -1,7 +1,8 @@
 namespace WetCheck.Geometry;
 
 /// <summary>
-/// Where one drain may stand so that a level rim keeps within the limits: one convex set. Along the folds its edge is made of arcs of conics,
+/// Where one drain may stand so that a level rim keeps within the limits: one convex set. Along the folds its edge is
+/// made of arcs of conics,
 /// a corner the focus and a wall the directrix; square to the walls it is a polygon.
 /// </summary>
 public sealed class DrainRegion

@@ -21,7 +21,10 @@ public sealed record Facet(int? Wall, IReadOnlyList<PlanPoint> Corners, IReadOnl
 
     public double Area => Outline.AreaOf(Corners);
 
-    /// <summary>Of what lies between the plane and the level of the grate, cubic inches: exact, since each triangle is a prism cut by a plane.</summary>
+    /// <summary>
+    /// Of what lies between the plane and the level of the grate, cubic inches: exact, since each triangle is a prism
+    /// cut by a plane.
+    /// </summary>
     public double Volume => Triangles().Sum(t =>
         (Corners[t.B] - Corners[t.A]).Cross(Corners[t.C] - Corners[t.A]) / 2 * ((Heights[t.A] + Heights[t.B] + Heights[t.C]) / 3));
 

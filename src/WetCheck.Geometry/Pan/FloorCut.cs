@@ -47,7 +47,8 @@ public sealed record FloorCut(PlanPoint From, PlanPoint To, IReadOnlyList<Outlin
     /// <summary>Along the walls from one end to the other, then back on the line.</summary>
     private static Outline? Ring(Outline outline, PlanPoint start, PlanPoint end)
     {
-        var first = Enumerable.Range(0, outline.Walls.Count).First(at => outline.Walls[at].Holds(start) && (outline.Walls[at].To - start).Length > Hair);
+        var first = Enumerable.Range(0, outline.Walls.Count)
+            .First(at => outline.Walls[at].Holds(start) && (outline.Walls[at].To - start).Length > Hair);
         List<PlanPoint> ring = [start];
         for (var at = first; ; at++)
         {

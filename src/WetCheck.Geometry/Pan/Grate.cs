@@ -1,6 +1,9 @@
 namespace WetCheck.Geometry;
 
-/// <summary>What the floor falls to: the middle of a drain, or the level edge of its grate. Convex, set out from the drain's middle, inches.</summary>
+/// <summary>
+/// What the floor falls to: the middle of a drain, or the level edge of its grate. Convex, set out from the drain's
+/// middle, inches.
+/// </summary>
 /// <param name="Corners">Against the clock, from the middle.</param>
 /// <param name="Radius">Of a round one; its only corner is then the middle.</param>
 public sealed record Grate(IReadOnlyList<PlanPoint> Corners, double Radius)
@@ -12,14 +15,16 @@ public sealed record Grate(IReadOnlyList<PlanPoint> Corners, double Radius)
 
     /// <param name="half">Half its side.</param>
     /// <param name="turned">Against the clock, in degrees.</param>
-    public static Grate Square(double half, double turned = 0) => Turned([new(-half, -half), new(half, -half), new(half, half), new(-half, half)], turned);
+    public static Grate Square(double half, double turned = 0) =>
+        Turned([new(-half, -half), new(half, -half), new(half, half), new(-half, half)], turned);
 
     public static Grate Round(double radius) => new([default], radius);
 
     /// <summary>A channel.</summary>
     /// <param name="turned">Of its length, against the clock from the entry wall, in degrees.</param>
     public static Grate Channel(double length, double width, double turned = 0) =>
-        Turned([new(-length / 2, -width / 2), new(length / 2, -width / 2), new(length / 2, width / 2), new(-length / 2, width / 2)], turned);
+        Turned([new(-length / 2, -width / 2), new(length / 2, -width / 2), new(length / 2, width / 2),
+            new(-length / 2, width / 2)], turned);
 
     public double Area => Corners.Count > 2 ? Outline.AreaOf(Corners) : Math.PI * Radius * Radius;
 
@@ -35,7 +40,10 @@ public sealed record Grate(IReadOnlyList<PlanPoint> Corners, double Radius)
         return far.Count == 2 && far[1] - far[0] > 1 ? [far[1], far[0]] : far;
     }
 
-    /// <summary>Corners met while turning from one way to the next: the last that the first reaches with, to the first of the second.</summary>
+    /// <summary>
+    /// Corners met while turning from one way to the next: the last that the first reaches with, to the first of the
+    /// second.
+    /// </summary>
     /// <param name="back">Clockwise, at a corner of the floor that stands into the room.</param>
     public IReadOnlyList<int> Between(PlanPoint from, PlanPoint to, bool back)
     {
@@ -61,6 +69,7 @@ public sealed record Grate(IReadOnlyList<PlanPoint> Corners, double Radius)
             3 => (-1, 0),
             _ => Math.SinCos(degrees * Math.PI / 180),
         };
-        return new([.. corners.Select(corner => new PlanPoint((cos * corner.X) - (sin * corner.Y), (sin * corner.X) + (cos * corner.Y)))], 0);
+        return new([.. corners.Select(corner =>
+            new PlanPoint((cos * corner.X) - (sin * corner.Y), (sin * corner.X) + (cos * corner.Y)))], 0);
     }
 }

@@ -1,10 +1,14 @@
 namespace WetCheck.Geometry;
 
 /// <summary>The largest circle that fits a floor: a place farthest from all walls. Inches.</summary>
-/// <param name="Radius">Too short by a thousandth at most; in a floor longer than 100 inches, by a hundred-thousandth of its length.</param>
+/// <param name="Radius">Too short by a thousandth at most; in a floor longer than 100 inches, by a hundred-thousandth
+/// of its length.</param>
 public sealed record InscribedCircle(PlanPoint Middle, double Radius)
 {
-    /// <summary>Coarse on purpose: in a rectangle the farthest places are a whole line, cut into squares of this size before the search ends.</summary>
+    /// <summary>
+    /// Coarse on purpose: in a rectangle the farthest places are a whole line, cut into squares of this size before the
+    /// search ends.
+    /// </summary>
     private const double Near = 1e-3;
 
     /// <summary>Of the longer side, so that a long floor takes no longer.</summary>

@@ -1,8 +1,10 @@
 namespace WetCheck.Geometry;
 
 /// <summary>
-/// A floor with a level rim that falls to one drain, which sees every wall. Its height over the drain is the rim's times a gauge: 1 on the rim,
-/// 0 at the grate. So each wall has one plane, that falls by the rim over the run square to the wall. Any text on convex sets has the proof.
+/// A floor with a level rim that falls to one drain, which sees every wall. Its height over the drain is the rim's
+/// times a gauge: 1 on the rim,
+/// 0 at the grate. So each wall has one plane, that falls by the rim over the run square to the wall. Any text on
+/// convex sets has the proof.
 /// </summary>
 public sealed class Pan
 {

@@ -27,10 +27,12 @@ internal static class PanFacets
     private static Facet OfWall(Pan pan, int at, double rim)
     {
         var wall = pan.Outline.Walls[at];
-        var foot = pan.Grate.Farthest(wall.Inward * -1).Select(corner => pan.Drain + pan.Grate.Corners[corner] - (wall.Inward * pan.Grate.Radius)).Reverse();
+        var foot = pan.Grate.Farthest(wall.Inward * -1)
+            .Select(corner => pan.Drain + pan.Grate.Corners[corner] - (wall.Inward * pan.Grate.Radius)).Reverse();
         List<PlanPoint> corners = [wall.From, wall.To, .. foot];
         double Height(PlanPoint point) => rim * (1 - (wall.Distance(point) / pan.Runs[at]));
-        foreach (var beside in new[] { (Corner: at, Wall: at - 1), (Corner: at + 1, Wall: at + 1) }.Where(side => pan.Outline.IsInsideOut(side.Corner % pan.Outline.Corners.Count)))
+        foreach (var beside in new[] { (Corner: at, Wall: at - 1), (Corner: at + 1, Wall: at + 1) }
+            .Where(side => pan.Outline.IsInsideOut(side.Corner % pan.Outline.Corners.Count)))
         {
             // A ridge: the lower of two planes is the floor.
             var other = pan.Outline.WallAt(beside.Wall);

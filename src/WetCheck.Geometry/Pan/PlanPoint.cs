@@ -1,6 +1,9 @@
 namespace WetCheck.Geometry;
 
-/// <summary>A point of the plan, or the way from one to another. Inches, seen from above: x from left to right, y from the entry to the back.</summary>
+/// <summary>
+/// A point of the plan, or the way from one to another. Inches, seen from above: x from left to right, y from the entry
+/// to the back.
+/// </summary>
 public readonly record struct PlanPoint(double X, double Y)
 {
     public double Length => Math.Sqrt((X * X) + (Y * Y));

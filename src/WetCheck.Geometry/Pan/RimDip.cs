@@ -1,7 +1,8 @@
 namespace WetCheck.Geometry;
 
 /// <summary>
-/// A rim that is not level, where no level one keeps within the limits: lower along a near wall at the foot of the drain, so that the wall is not
+/// A rim that is not level, where no level one keeps within the limits: lower along a near wall at the foot of the
+/// drain, so that the wall is not
 /// too steep, and higher at the corners, so that the folds are not too flat. One break in each wall.
 /// </summary>
 /// <param name="Corners">Height over the grate at each corner of the outline, inches.</param>
@@ -36,7 +37,9 @@ public sealed record RimDip(IReadOnlyList<double> Corners, IReadOnlyList<(double
     /// <summary>The rim with no point below this one; corners and breaks as low as the limits let them be.</summary>
     private static RimDip? At(Pan pan, FallLimits limits, double lowest)
     {
-        double[] corners = [.. pan.Folds.Select(fold => limits.Measure == FallMeasure.Valley ? Math.Max(lowest, limits.Least * fold) : lowest)];
+        double[] corners =
+            [.. pan.Folds.Select(fold => limits.Measure == FallMeasure.Valley ? Math.Max(lowest, limits.Least * fold)
+            : lowest)];
         var breaks = new (double, double)[corners.Length];
         for (var wall = 0; wall < corners.Length; wall++)
         {

@@ -1,13 +1,17 @@
 namespace WetCheck.Geometry;
 
-/// <summary>How water could run to a drain that is not seen from everywhere: the shortest way within the walls bends only at corners that stand in.</summary>
+/// <summary>
+/// How water could run to a drain that is not seen from everywhere: the shortest way within the walls bends only at
+/// corners that stand in.
+/// </summary>
 internal static class ShortestWays
 {
     /// <returns>For each corner of the outline, inches.</returns>
     public static IReadOnlyList<double> To(Outline outline, PlanPoint drain)
     {
         var count = outline.Corners.Count;
-        var far = outline.Corners.Select(corner => Sees(outline, corner, drain) ? (corner - drain).Length : double.PositiveInfinity).ToArray();
+        var far = outline.Corners.Select(corner => Sees(outline, corner, drain) ? (corner - drain)
+            .Length : double.PositiveInfinity).ToArray();
         var open = Enumerable.Range(0, count).ToHashSet();
         while (open.Count > 0)
         {
@@ -30,7 +34,8 @@ internal static class ShortestWays
         var foot = wall.From + (wall.Along * wall.Foot(drain));
         return wall.Holds(foot) && Sees(outline, foot, drain)
             ? wall.Distance(drain)
-            : outline.Corners.Select((corner, at) => corners[at] + Reach(outline, wall, corner)).Append(wall.Distance(drain) == 0 ? 0 : double.PositiveInfinity).Min();
+            : outline.Corners.Select((corner, at) => corners[at] + Reach(outline, wall, corner))
+                .Append(wall.Distance(drain) == 0 ? 0 : double.PositiveInfinity).Min();
     }
 
     /// <summary>The straight line between two places leaves the floor nowhere.</summary>

@@ -1,7 +1,8 @@
 namespace WetCheck.Geometry;
 
 /// <summary>
-/// A floor of which the drain sees only a part. The rest falls to a low point on the line between the parts; that point is a low place in the
+/// A floor of which the drain sees only a part. The rest falls to a low point on the line between the parts; that point
+/// is a low place in the
 /// rim of the near part, with a plane on each side of it.
 /// </summary>
 internal static class SplitFloor
@@ -12,7 +13,8 @@ internal static class SplitFloor
     public static WayOut.Split? Of(Outline outline, PlanPoint drain, FallLimits limits) => Enumerable.Range(0, outline.Corners.Count)
         .Where(outline.IsInsideOut)
         .SelectMany(corner => FloorCut.FromCorner(outline, corner))
-        .SelectMany(cut => Enumerable.Range(1, Places - 1).Select(at => Of(cut, cut.From + ((cut.To - cut.From) * ((double)at / Places)), drain, limits)))
+        .SelectMany(cut => Enumerable.Range(1, Places - 1)
+            .Select(at => Of(cut, cut.From + ((cut.To - cut.From) * ((double)at / Places)), drain, limits)))
         .OfType<WayOut.Split>()
         .MinBy(way => way.Rim);
 
@@ -39,15 +41,18 @@ internal static class SplitFloor
             ? part.Corners.Max(corner => (corner - to).Length)
             : walls.Max(wall => wall.Distance(to)));
         var rim = Math.Max(height + Least(far, farWalls, low), Least(near, nearWalls, drain));
-        var most = Math.Min(height + (limits.Most * farWalls.Min(wall => wall.Distance(low))), limits.Most * nearWalls.Min(wall => wall.Distance(drain)));
-        return rim <= most && Sides(cut, low, height, drain, rim).All(side => side.Slope.Length <= limits.Most) ? new(cut, low, height, rim) : null;
+        var most = Math.Min(height + (limits.Most * farWalls.Min(wall => wall.Distance(low))),
+            limits.Most * nearWalls.Min(wall => wall.Distance(drain)));
+        return rim <= most && Sides(cut, low, height, drain, rim).All(side => side.Slope.Length <= limits.Most)
+            ? new(cut, low, height, rim) : null;
     }
 
     /// <summary>The two planes from the line's ends and the low point to the drain.</summary>
     private static IEnumerable<Facet> Sides(FloorCut cut, PlanPoint low, double height, PlanPoint drain, double rim) =>
         new[] { cut.From, cut.To }.Select(end => new Facet(null, [drain, end, low], [0, rim, height]));
 
-    private static List<Wall> Apart(Outline part, FloorCut cut) => [.. part.Walls.Where(wall => !(OnLine(cut, wall.From) && OnLine(cut, wall.To)))];
+    private static List<Wall> Apart(Outline part, FloorCut cut) =>
+        [.. part.Walls.Where(wall => !(OnLine(cut, wall.From) && OnLine(cut, wall.To)))];
 
     private static bool OnLine(FloorCut cut, PlanPoint point) => Math.Abs((cut.To - cut.From).Unit.Cross(point - cut.From)) < 1e-9;
 }

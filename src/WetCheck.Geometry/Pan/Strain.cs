@@ -1,7 +1,8 @@
 namespace WetCheck.Geometry;
 
 /// <summary>
-/// By how much a place of the drain fails the limits: the farthest way less so many times the nearest wall. Convex in the place, because distances
+/// By how much a place of the drain fails the limits: the farthest way less so many times the nearest wall. Convex in
+/// the place, because distances
 /// to corners are and distances to lines are straight.
 /// </summary>
 internal sealed class Strain
@@ -38,7 +39,10 @@ internal sealed class Strain
         return (place, at.Over(place));
     }
 
-    /// <summary>The best place for this floor and the ratio of farthest to nearest there: no other place has less (Dinkelbach's steps).</summary>
+    /// <summary>
+    /// The best place for this floor and the ratio of farthest to nearest there: no other place has less (Dinkelbach's
+    /// steps).
+    /// </summary>
     public (PlanPoint Place, double Ratio) Best()
     {
         var (place, _) = Least(1);
@@ -52,7 +56,10 @@ internal sealed class Strain
         return (place, ratio);
     }
 
-    /// <summary>How far the edge of what is allowed lies from an allowed place, and the pair that sets it: what is far, and the wall.</summary>
+    /// <summary>
+    /// How far the edge of what is allowed lies from an allowed place, and the pair that sets it: what is far, and the
+    /// wall.
+    /// </summary>
     /// <param name="way">Of length 1.</param>
     public (double Distance, (int Far, int Wall) Limit) EdgeAlong(PlanPoint from, PlanPoint way)
     {

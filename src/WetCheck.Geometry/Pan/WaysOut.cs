@@ -32,7 +32,10 @@ public static class WaysOut
         return new(to, (to - drain).Length, new Pan(outline, to, grate).RimWindow(limits).Least);
     }
 
-    /// <summary>Along the wall that leaves the shortest way down, of those that a channel fits: the floor lies whole on its inner side.</summary>
+    /// <summary>
+    /// Along the wall that leaves the shortest way down, of those that a channel fits: the floor lies whole on its
+    /// inner side.
+    /// </summary>
     private static IEnumerable<WayOut?> Planes(Outline outline, FallLimits limits) => outline.Walls
         .Select((wall, at) => (Wall: at, Depths: outline.Corners.Select(wall.Distance)))
         .Where(one => one.Depths.All(depth => depth > -1e-9))
@@ -43,7 +46,8 @@ public static class WaysOut
 
     private static WayOut.TwoDrains? Doubled(Outline outline, FallLimits limits)
     {
-        var cuts = Enumerable.Range(0, outline.Corners.Count).Where(outline.IsInsideOut).SelectMany(corner => FloorCut.FromCorner(outline, corner)).Prepend(FloorCut.Across(outline));
+        var cuts = Enumerable.Range(0, outline.Corners.Count).Where(outline.IsInsideOut)
+            .SelectMany(corner => FloorCut.FromCorner(outline, corner)).Prepend(FloorCut.Across(outline));
         return cuts.OfType<FloorCut>().Select(cut => Doubled(cut, limits)).OfType<WayOut.TwoDrains>().MinBy(way => way.Rim);
     }
 
@@ -70,6 +74,7 @@ public static class WaysOut
 
         yield return SplitFloor.Of(outline, drain, limits);
         var ways = ShortestWays.To(outline, drain);
-        yield return new WayOut.ConstantFall(limits.Least * outline.Walls.Min(wall => ShortestWays.ToWall(outline, wall, drain, ways)), limits.Least * ways.Max());
+        yield return new WayOut.ConstantFall(limits.Least * outline.Walls.Min(wall =>
+            ShortestWays.ToWall(outline, wall, drain, ways)), limits.Least * ways.Max());
     }
 }

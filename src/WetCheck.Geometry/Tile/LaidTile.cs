@@ -25,7 +25,9 @@ public sealed record LaidTile(int Along, int Across, PlanPoint Middle, double He
     private static LaidTile Fit(List<(Facet Facet, List<PlanPoint> Piece)> parts, int along, int across)
     {
         // The mean over the middles of a triangle's sides is exact for second order, so few points stand for the whole area.
-        var points = parts.SelectMany(part => Middles(part.Piece).Select(at => (at.Place, at.Weight, Bed: FacetClip.HeightAt(part.Facet, at.Place)))).ToList();
+        var points =
+            parts.SelectMany(part => Middles(part.Piece)
+            .Select(at => (at.Place, at.Weight, Bed: FacetClip.HeightAt(part.Facet, at.Place)))).ToList();
         var area = points.Sum(at => at.Weight);
         var middle = points.Aggregate(default(PlanPoint), (sum, at) => sum + (at.Place * at.Weight)) * (1 / area);
         var height = points.Sum(at => at.Bed * at.Weight) / area;
@@ -39,7 +41,8 @@ public sealed record LaidTile(int Along, int Across, PlanPoint Middle, double He
 
         var whole = (xx * yy) - (xy * xy);
         var slope = new PlanPoint((xz * yy) - (yz * xy), (yz * xx) - (xz * xy)) * (1 / whole);
-        var over = parts.SelectMany(part => part.Piece.Select(at => FacetClip.HeightAt(part.Facet, at) - height - slope.Dot(at - middle))).ToList();
+        var over = parts.SelectMany(part =>
+            part.Piece.Select(at => FacetClip.HeightAt(part.Facet, at) - height - slope.Dot(at - middle))).ToList();
         return new LaidTile(along, across, middle, height, slope, parts.Count, over.Max() - over.Min());
     }
 

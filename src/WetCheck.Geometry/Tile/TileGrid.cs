@@ -22,7 +22,10 @@ public sealed record TileGrid(double Long, double Wide, double Joint, PlanPoint 
         return [start, start + (Along * Long), start + (Along * Long) + (Along.Turned * Wide), start + (Along.Turned * Wide)];
     }
 
-    /// <summary>The joint after a tile, along its course or across it: its side a hair within the tile, its middle, its side a hair within the next, each from one end to the other.</summary>
+    /// <summary>
+    /// The joint after a tile, along its course or across it: its side a hair within the tile, its middle, its side a
+    /// hair within the next, each from one end to the other.
+    /// </summary>
     public IReadOnlyList<(PlanPoint From, PlanPoint To)> JointAfter(int along, int across, bool course)
     {
         var (x, y) = (along * (Long + Joint), across * (Wide + Joint));

@@ -5,7 +5,10 @@ namespace WetCheck.Geometry;
 /// <param name="Worst">The most that was found, and its grid.</param>
 public sealed record TileShifts((double Step, TileGrid Grid) Best, (double Step, TileGrid Grid) Worst)
 {
-    /// <summary>Found by trying places in each direction and then closing in, so the worst may lie a hair above, the best a hair below.</summary>
+    /// <summary>
+    /// Found by trying places in each direction and then closing in, so the worst may lie a hair above, the best a hair
+    /// below.
+    /// </summary>
     /// <param name="tries">In each direction.</param>
     public static TileShifts Of(IReadOnlyList<Facet> floor, TileGrid grid, int tries = 8) =>
         Of(shifted => new TileMisfit(floor, shifted).WorstStep, grid, tries);
@@ -13,14 +16,16 @@ public sealed record TileShifts((double Step, TileGrid Grid) Best, (double Step,
     private static TileShifts Of(Func<TileGrid, double> worst, TileGrid grid, int tries)
     {
         (double Step, TileGrid Grid) At(TileGrid shifted) => (worst(shifted), shifted);
-        var all = Enumerable.Range(0, tries * tries).Select(at => At(grid.Shifted((double)(at / tries) / tries, (double)(at % tries) / tries))).ToList();
+        var all = Enumerable.Range(0, tries * tries)
+            .Select(at => At(grid.Shifted((double)(at / tries) / tries, (double)(at % tries) / tries))).ToList();
         return new TileShifts(Near(all.MinBy(at => at.Step), -1), Near(all.MaxBy(at => at.Step), 1));
 
         (double Step, TileGrid Grid) Near((double Step, TileGrid Grid) best, int sign)
         {
             for (var step = 0.5 / tries; step > 0.004;)
             {
-                var next = new[] { (step, 0.0), (-step, 0.0), (0.0, step), (0.0, -step) }.Select(by => At(best.Grid.Shifted(by.Item1, by.Item2))).MaxBy(at => sign * at.Step);
+                var next = new[] { (step, 0.0), (-step, 0.0), (0.0, step), (0.0, -step) }
+                    .Select(by => At(best.Grid.Shifted(by.Item1, by.Item2))).MaxBy(at => sign * at.Step);
                 (best, step) = sign * (next.Step - best.Step) > 1e-9 ? (next, step) : (best, step / 2);
             }
 
@@ -28,7 +33,10 @@ public sealed record TileShifts((double Step, TileGrid Grid) Best, (double Step,
         }
     }
 
-    /// <summary>The largest square tile whose worst step over all shifts keeps within the allowance; without limit where the fold has no angle.</summary>
+    /// <summary>
+    /// The largest square tile whose worst step over all shifts keeps within the allowance; without limit where the
+    /// fold has no angle.
+    /// </summary>
     /// <param name="fold">Its direction against the joints, in degrees.</param>
     /// <param name="half">Half the difference of the two slopes across the fold, rise over run.</param>
     public static double LargestUncut(double fold, double half, double allowance) => allowance / OnOneFold(fold, half);

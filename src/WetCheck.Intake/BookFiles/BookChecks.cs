@@ -15,7 +15,8 @@ internal static class BookChecks
                 problems.Add(rule.At, Messages.UnknownName("rule", other, [.. book.Rules.Select(known => known.Id)]));
             }
 
-            foreach (var (row, at) in rule.Rows.Select(row => (row, rule.At)).Concat(rule.Versions.SelectMany(version => version.Rows.Select(row => (row, version.At)))))
+            foreach (var (row, at) in rule.Rows.Select(row => (row, rule.At))
+                .Concat(rule.Versions.SelectMany(version => version.Rows.Select(row => (row, version.At)))))
             {
                 if (hasSources && !book.Sources.ContainsKey(row))
                 {
@@ -40,13 +41,15 @@ internal static class BookChecks
     /// <summary>What causes and tests name. Of the book itself only: a local change may switch a guard off.</summary>
     public static void Causes(RuleBook book, bool hasSources, ProblemList problems)
     {
-        var named = book.Causes.SelectMany(cause => cause.Guards.Select(name => (name, cause.At))).Concat(book.Opening.Gate.Select(name => (name, new At("opening.yaml", 1, 1))));
+        var named = book.Causes.SelectMany(cause => cause.Guards.Select(name => (name, cause.At)))
+            .Concat(book.Opening.Gate.Select(name => (name, new At("opening.yaml", 1, 1))));
         foreach (var (name, at) in named.Where(one => book.Rule(one.name) is null))
         {
             problems.Add(at, Messages.UnknownName("rule", name, [.. book.Rules.Select(known => known.Id)]));
         }
 
-        foreach (var (name, at) in book.Opening.Tests.SelectMany(test => test.Points.Select(name => (name, test.At))).Where(one => book.Causes.All(cause => cause.Id != one.name)))
+        foreach (var (name, at) in book.Opening.Tests.SelectMany(test => test.Points.Select(name => (name, test.At)))
+            .Where(one => book.Causes.All(cause => cause.Id != one.name)))
         {
             problems.Add(at, Messages.UnknownName("cause", name, [.. book.Causes.Select(known => known.Id)]));
         }

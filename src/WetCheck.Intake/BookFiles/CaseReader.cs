@@ -12,7 +12,8 @@ internal static class CaseReader
     public static readonly IReadOnlyList<string> Results =
     [
         "ok", "correction", "correction on paper",
-        .. new[] { "to-check", "read-again", "later", "hidden" }.SelectMany(open => new[] { open, $"{open} short on paper", $"{open} good on paper" }),
+        .. new[] { "to-check", "read-again", "later", "hidden" }
+            .SelectMany(open => new[] { open, $"{open} short on paper", $"{open} good on paper" }),
         "not-here", "yes", "no", "unknown", "shown", "silent",
     ];
 

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>Reads the files below <c>causes/</c>, and <c>opening.yaml</c>: how old work fails, and what to do before it is opened.</summary>
+/// <summary>
+/// Reads the files below <c>causes/</c>, and <c>opening.yaml</c>: how old work fails, and what to do before it is
+/// opened.
+/// </summary>
 internal sealed class CauseReader(Vocabulary vocabulary, ProblemList problems)
 {
     private const string OldWork = "old work";
@@ -60,7 +63,9 @@ internal sealed class CauseReader(Vocabulary vocabulary, ProblemList problems)
 
     private Expected Expected(Fields fields)
     {
-        var expected = new Expected(fields.Has("when") && Part(fields.At) is { } part ? _conditions.Read(fields.Take("when"), part) : null, fields.Words("say"), Texts(fields, "row"), fields.At);
+        var expected =
+            new Expected(fields.Has("when") && Part(fields.At) is { } part ? _conditions.Read(fields.Take("when"), part)
+            : null, fields.Words("say"), Texts(fields, "row"), fields.At);
         fields.Done();
         return expected;
     }
@@ -68,9 +73,13 @@ internal sealed class CauseReader(Vocabulary vocabulary, ProblemList problems)
     private LeakTest? Test(Fields fields)
     {
         fields.Demand("reads");
-        var result = Part(fields.At) is { } part && fields.Scalar("reads") is { } reads ? PathReader.Read(reads, part, vocabulary, problems) : null;
+        var result =
+            Part(fields.At) is { } part && fields.Scalar("reads") is { } reads
+            ? PathReader.Read(reads, part, vocabulary, problems) : null;
         var test = result is null ? null : new LeakTest(
-            fields.Need("test"), result, Texts(fields, "symptoms"), fields.Words("do"), fields.Words("takes"), fields.Words("clears"), Texts(fields, "points to"), fields.Words("caution"), Texts(fields, "row"), fields.At);
+            fields.Need("test"), result, Texts(fields, "symptoms"), fields.Words("do"), fields.Words("takes"),
+                fields.Words("clears"), Texts(fields, "points to"), fields.Words("caution"), Texts(fields, "row"),
+                fields.At);
         fields.Done();
         return test;
     }

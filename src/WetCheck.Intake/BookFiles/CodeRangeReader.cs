@@ -14,7 +14,9 @@ internal static partial class CodeRangeReader
             .MaxBy(family => family.Name.Length);
         if (family is null)
         {
-            problems.Add(text.At, Messages.UnknownName($"{discipline.Say.En}", text.Text, [.. discipline.Families.Select(known => known.Name)]));
+            problems.Add(text.At,
+                Messages.UnknownName($"{discipline.Say.En}", text.Text,
+                [.. discipline.Families.Select(known => known.Name)]));
             return null;
         }
 

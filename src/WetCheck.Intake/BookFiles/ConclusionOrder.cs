@@ -40,7 +40,8 @@ internal static class ConclusionOrder
     /// <summary>Conclusions that a rule reads, each with the kind of part it is read of.</summary>
     private static IEnumerable<(string Kind, string Reading, At At)> Asks(Rule rule)
     {
-        var roots = new[] { rule.When, (rule.Body as RuleBody.Require)?.Holds }.Concat(rule.Versions.SelectMany(version => new[] { version.When, version.Require }));
+        var roots = new[] { rule.When, (rule.Body as RuleBody.Require)?.Holds }
+            .Concat(rule.Versions.SelectMany(version => new[] { version.When, version.Require }));
         return roots.OfType<Condition>().SelectMany(root => Asks(root, rule.Part.Name));
     }
 

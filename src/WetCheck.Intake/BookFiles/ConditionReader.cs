@@ -115,14 +115,17 @@ internal sealed record ConditionReader(Vocabulary Vocabulary, ProblemList Proble
             return [];
         }
 
-        var ranges = Fields.Scalars(line.Value, Problems).Select(text => CodeRangeReader.Read(text, found, Problems)).OfType<CodeRange>().ToList();
+        var ranges =
+            Fields.Scalars(line.Value, Problems).Select(text => CodeRangeReader.Read(text, found, Problems))
+            .OfType<CodeRange>().ToList();
         return ranges.Count == 0 ? [] : [new Condition.CodeIs(found.Name, ranges, line.Key.At)];
     }
 
     private List<string> OneOf(NamedNode line, IEnumerable<string> known, string what)
     {
         var names = known.ToList();
-        return [.. Fields.Scalars(line.Value, Problems).Select(text => Lookup.In(names, text, name => name, what, Problems)).OfType<string>()];
+        return [.. Fields.Scalars(line.Value, Problems)
+            .Select(text => Lookup.In(names, text, name => name, what, Problems)).OfType<string>()];
     }
 
     private Condition? OneOrAll(List<Condition> read, At at)

@@ -25,7 +25,8 @@ internal static class Excerpt
     private static (int Line, int Column) End(SourceText source, MapNode map)
     {
         var isBraced = source.Line(map.At.Line).ElementAtOrDefault(map.At.Column - 1) == '{';
-        return isBraced ? (map.EndAt.Line, map.EndAt.Column) : LastText(map) is { } last ? (last.EndLine, int.MaxValue) : (map.At.Line, int.MaxValue);
+        return isBraced ? (map.EndAt.Line, map.EndAt.Column) : LastText(map) is { } last ? (last.EndLine, int.MaxValue)
+            : (map.At.Line, int.MaxValue);
     }
 
     private static ScalarNode? LastText(Node node) => node switch

@@ -28,7 +28,8 @@ internal static class FormWords
 
     public static readonly IReadOnlyList<(string, Severity)> Severities =
     [
-        ("stop", Severity.Stop), ("before cover", Severity.BeforeCover), ("before sign-off", Severity.BeforeSignOff), ("touch-up", Severity.TouchUp),
+        ("stop", Severity.Stop), ("before cover", Severity.BeforeCover), ("before sign-off", Severity.BeforeSignOff),
+            ("touch-up", Severity.TouchUp),
     ];
 
     public static readonly IReadOnlyList<(string, SourceStatus)> Statuses =

@@ -7,7 +7,8 @@ internal static class HelperWords
 {
     private const string Section = "helper.leave.";
 
-    public static Rule Fill(Rule rule, IReadOnlyDictionary<string, IReadOnlyDictionary<string, string>> words) => rule.Body is RuleBody.Require
+    public static Rule Fill(Rule rule, IReadOnlyDictionary<string, IReadOnlyDictionary<string, string>> words) =>
+        rule.Body is RuleBody.Require
         && rule.Texts.Any(texts => texts.Value.Helper.Length == 0 && Leave(rule, texts.Key, words) is not null)
             ? rule with { Texts = rule.Texts.ToDictionary(texts => texts.Key, texts => Filled(texts.Value, Leave(rule, texts.Key, words))) }
             : rule;

@@ -43,7 +43,9 @@ internal static class MaterialsReader
             fields.Demand(name);
         }
 
-        var (pounds, on, deep, row) = (fields.Quantity("pounds", Measure.Count), fields.Quantity("on", Measure.Area), fields.Quantity("deep", Measure.Length), fields.Need("row"));
+        var (pounds, on, deep, row) =
+            (fields.Quantity("pounds", Measure.Count), fields.Quantity("on", Measure.Area),
+            fields.Quantity("deep", Measure.Length), fields.Need("row"));
         fields.Done();
         return pounds is null || on is not { Value.Sign: > 0 } || deep is not { Value.Sign: > 0 } ? null
             : new MaterialFigure(pounds.Value.Value * Unit.SquareFoot.Factor / on.Value.Value / deep.Value.Value, row, fields.At);
@@ -66,9 +68,11 @@ internal static class MaterialsReader
     {
         fields.Demand("pounds");
         fields.Demand("yield");
-        var (pounds, yields, row) = (fields.Quantity("pounds", Measure.Count), fields.Quantity("yield", Measure.Volume), fields.Need("row"));
+        var (pounds, yields, row) =
+            (fields.Quantity("pounds", Measure.Count), fields.Quantity("yield", Measure.Volume), fields.Need("row"));
         fields.Done();
-        return pounds is null || yields is not { Value.Sign: > 0 } ? null : new MortarBag(pounds.Value.Value, yields.Value.Value, row, fields.At);
+        return pounds is null || yields is not { Value.Sign: > 0 } ? null
+            : new MortarBag(pounds.Value.Value, yields.Value.Value, row, fields.At);
     }
 
     private static MortarMix Mix(Fields fields)

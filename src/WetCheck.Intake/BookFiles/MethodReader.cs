@@ -30,9 +30,12 @@ internal sealed class MethodReader(IReadOnlyList<PartKind> kinds, JobLayout layo
     }
 
     private List<string> Kinds(Fields fields, string line) =>
-        [.. fields.Texts(line).Select(name => Lookup.In(kinds, name, kind => kind.Name, "kind of part", fields.Problems)?.Name).OfType<string>()];
+        [.. fields.Texts(line)
+            .Select(name => Lookup.In(kinds, name, kind => kind.Name, "kind of part", fields.Problems)?.Name)
+            .OfType<string>()];
 
-    private List<string> Lines(Fields fields, string name) => [.. fields.Texts(name).Where(text => IsLine(text, fields.Problems)).Select(text => text.Text)];
+    private List<string> Lines(Fields fields, string name) =>
+        [.. fields.Texts(name).Where(text => IsLine(text, fields.Problems)).Select(text => text.Text)];
 
     private bool IsLine(ScalarNode path, ProblemList problems)
     {

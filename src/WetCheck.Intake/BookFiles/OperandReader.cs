@@ -36,7 +36,8 @@ internal sealed class OperandReader(ConditionReader within, PartKind part)
             return new Operand.Limit(datum);
         }
 
-        return of.Measure is { } measure && Fields.ReadQuantity(number, measure, Problems) is { } quantity ? new Operand.Fixed(quantity, datum) : null;
+        return of.Measure is { } measure && Fields.ReadQuantity(number, measure, Problems) is { } quantity
+            ? new Operand.Fixed(quantity, datum) : null;
     }
 
     private (bool IsFit, string? Datum) Datum(ScalarNode text, int above, ReadingKind of)

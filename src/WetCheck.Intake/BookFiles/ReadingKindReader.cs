@@ -80,7 +80,8 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
 
         if (fields.Take("choices") is MapNode map)
         {
-            return [.. new Fields(map, fields.Problems).All().Select(entry => new Choice(entry.Key.Text, ChoiceWords(entry, fields.Problems)))];
+            return [.. new Fields(map, fields.Problems).All()
+                .Select(entry => new Choice(entry.Key.Text, ChoiceWords(entry, fields.Problems)))];
         }
 
         var words = fields.Texts("choices");
@@ -148,7 +149,12 @@ internal sealed partial class ReadingKindReader(IReadOnlyList<Place> places, IRe
         return least is { } from && most is { } to ? (from, to) : null;
     }
 
-    private static ScalarNode Part(ScalarNode text, Group part) => text with { Text = part.Value, At = text.Within(part.Index), Quoted = false };
+    private static ScalarNode Part(ScalarNode text, Group part) => text with
+    {
+        Text = part.Value,
+        At = text.Within(part.Index),
+        Quoted = false,
+    };
 
     [GeneratedRegex(@"^(.+?)\s+to\s+(.+)$")]
     private static partial Regex Range();

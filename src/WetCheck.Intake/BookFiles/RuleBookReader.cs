@@ -14,7 +14,8 @@ public static class RuleBookReader
     private static readonly string[] s_folders = ["vocabulary", "methods", "words", "lists", "causes"];
 
     /// <summary>The book and its cases; no book where there is any problem, which names file, line and column.</summary>
-    public static (RuleBook? Book, IReadOnlyList<RuleCase> Cases, IReadOnlyList<Problem> Problems) Read(IReadOnlyList<(string Path, string Text)> files)
+    public static (RuleBook? Book, IReadOnlyList<RuleCase> Cases,
+        IReadOnlyList<Problem> Problems) Read(IReadOnlyList<(string Path, string Text)> files)
     {
         var problems = new ProblemList();
         var shelf = new Shelf(files, problems);
@@ -80,9 +81,12 @@ public static class RuleBookReader
             problems.Add(new At("book.yaml", 1, 1), Messages.Absent("book.yaml"));
         }
 
-        var retired = fields?.Texts("retired numbers").Select(text => RuleNumber.Read(text, problems)).Where(number => number > 0).ToList() ?? [];
+        var retired =
+            fields?.Texts("retired numbers").Select(text => RuleNumber.Read(text, problems)).Where(number => number > 0)
+            .ToList() ?? [];
         var words = shelf.Paths.Where(path => path.StartsWith("words/", StringComparison.Ordinal))
-            .ToDictionary(path => path["words/".Length..^Yaml.Length], path => WordsReader.Read(shelf.Root(path), problems), StringComparer.Ordinal);
+            .ToDictionary(path => path["words/".Length..^Yaml.Length],
+                path => WordsReader.Read(shelf.Root(path), problems), StringComparer.Ordinal);
         var book = new RuleBook(
             fields?.Need("name") ?? "",
             fields?.Need("date") ?? "",
@@ -96,7 +100,8 @@ public static class RuleBookReader
         {
             Materials = MaterialsReader.Read(shelf.Root("materials.yaml"), problems),
             Causes = [.. shelf.Paths.Where(path => path.StartsWith("causes/", StringComparison.Ordinal))
-                .Select(path => causes.Read(path["causes/".Length..^Yaml.Length], shelf.Root(path))).OfType<Cause>().OrderBy(cause => cause.Number, StringComparer.Ordinal)],
+                .Select(path => causes.Read(path["causes/".Length..^Yaml.Length], shelf.Root(path))).OfType<Cause>()
+                    .OrderBy(cause => cause.Number, StringComparer.Ordinal)],
             Opening = causes.Opening(shelf.Root("opening.yaml")),
         };
         fields?.Done();
@@ -106,5 +111,6 @@ public static class RuleBookReader
     private static string TemplateName(string path) => path.EndsWith(Template, StringComparison.Ordinal) ? path[..^Template.Length] : path;
 
     private static bool IsOfChapter(string path) =>
-        path is not ("book.yaml" or "sources.yaml" or "materials.yaml" or "opening.yaml") && !s_folders.Contains(path.Split('/')[0], StringComparer.Ordinal);
+        path is not ("book.yaml" or "sources.yaml" or "materials.yaml" or "opening.yaml")
+            && !s_folders.Contains(path.Split('/')[0], StringComparer.Ordinal);
 }

@@ -11,7 +11,8 @@ internal sealed class Shelf
     {
         _problems = problems;
         Raw = [.. files.Select(file => (file.Path.Replace('\\', '/'), file.Text))];
-        foreach (var (path, text) in Raw.Where(file => file.Path.EndsWith(".yaml", StringComparison.Ordinal)).OrderBy(file => file.Path, StringComparer.Ordinal))
+        foreach (var (path, text) in Raw.Where(file => file.Path.EndsWith(".yaml", StringComparison.Ordinal))
+            .OrderBy(file => file.Path, StringComparer.Ordinal))
         {
             var source = new SourceText(path, text);
             problems.Open(source);
@@ -44,5 +45,6 @@ internal sealed class Shelf
         return root;
     }
 
-    public IReadOnlyList<Node?> Roots(string folder) => [.. Paths.Where(path => path.StartsWith(folder, StringComparison.Ordinal)).Select(Root)];
+    public IReadOnlyList<Node?> Roots(string folder) =>
+        [.. Paths.Where(path => path.StartsWith(folder, StringComparison.Ordinal)).Select(Root)];
 }

@@ -11,7 +11,9 @@ internal static class SourcesReader
         foreach (var entry in Fields.Of(root, problems)?.All() ?? [])
         {
             var items = entry.Value is ListNode list ? list.Items : [entry.Value];
-            rows[entry.Key.Text] = [.. items.Select(item => Fields.Of(item, problems)).OfType<Fields>().Select(fields => EntryOf(entry.Key.Text, fields))];
+            rows[entry.Key.Text] =
+                [.. items.Select(item => Fields.Of(item, problems)).OfType<Fields>()
+                .Select(fields => EntryOf(entry.Key.Text, fields))];
         }
 
         return rows;

@@ -34,7 +34,9 @@ internal sealed class TestReader(ConditionReader within, PartKind part)
             }
             else
             {
-                Problems.Add(word.At, Messages.UnknownChoice(path.Reading.Name, word.Text, [.. path.Reading.Choices.Select(known => known.Key)]));
+                Problems.Add(word.At,
+                    Messages.UnknownChoice(path.Reading.Name, word.Text,
+                    [.. path.Reading.Choices.Select(known => known.Key)]));
             }
         }
 

@@ -27,7 +27,8 @@ internal static class VocabularyChecks
                 problems.Add(section.Kinds().First().At, Messages.DoubleName("the lines of a job file", section.Name));
             }
 
-            foreach (var clash in section.Lines.GroupBy(line => Names.Fold(line.Name), StringComparer.Ordinal).Where(group => group.Count() > 1))
+            foreach (var clash in section.Lines.GroupBy(line => Names.Fold(line.Name), StringComparer.Ordinal)
+                .Where(group => group.Count() > 1))
             {
                 problems.Add(clash.Last().Kind.At, Messages.DoubleName($"the lines below {section.Name}:", clash.Key));
             }
@@ -38,7 +39,9 @@ internal static class VocabularyChecks
     {
         if (kind.Main is { } main && kind.Find(main) is null)
         {
-            problems.Add(kind.At, Messages.UnknownName($"reading of \"{kind.Name}\"", main, [.. kind.Readings.Select(reading => reading.Name)]));
+            problems.Add(kind.At,
+                Messages.UnknownName($"reading of \"{kind.Name}\"", main,
+                [.. kind.Readings.Select(reading => reading.Name)]));
         }
 
         if (kind.Main is null && (kind.Many != Many.One || kind.Stands.Contains('.', StringComparison.Ordinal)))

@@ -18,13 +18,15 @@ internal static class VocabularyReader
         kinds = [.. kinds.Select((kind, order) => kind with { Order = order })];
         foreach (var (list, line) in new[] { ("kinds", "above"), ("datums", "of") })
         {
-            files.SelectMany(file => file.Maps(list)).ToList().ForEach(fields => Lookup.In(kinds, fields.Scalar(line), kind => kind.Name, "kind of part", problems));
+            files.SelectMany(file => file.Maps(list)).ToList()
+                .ForEach(fields => Lookup.In(kinds, fields.Scalar(line), kind => kind.Name, "kind of part", problems));
         }
 
         files.ForEach(file => file.Done());
         var method = new MethodReader(kinds, new JobLayout(new Vocabulary(kinds, datums, tools, places, disciplines, [])));
         var read = methods.Select(root => Fields.Of(root, problems)).OfType<Fields>().Select(method.Read);
-        return new Vocabulary(kinds, datums, tools, places, disciplines, Once(read.Select(method => (method, method.At)), method => method.Name, "method", problems), steps);
+        return new Vocabulary(kinds, datums, tools, places, disciplines,
+            Once(read.Select(method => (method, method.At)), method => method.Name, "method", problems), steps);
     }
 
     private static List<T> Named<T>(
@@ -69,7 +71,8 @@ internal static class VocabularyReader
     }
 
     private static Tool ToolOf(Fields fields) =>
-        new(fields.Need("tool"), SayOf(fields), MarksOf(fields.Map("marks")) ?? new Dictionary<Measure, Quantity>(), MarksOf(fields.Map("metric marks")));
+        new(fields.Need("tool"), SayOf(fields), MarksOf(fields.Map("marks")) ?? new Dictionary<Measure, Quantity>(),
+            MarksOf(fields.Map("metric marks")));
 
     private static Dictionary<Measure, Quantity>? MarksOf(Fields? marks)
     {
@@ -98,7 +101,9 @@ internal static class VocabularyReader
     {
         var name = fields.Need("family");
         fields.Demand("tried with");
-        var (inches, millimetres) = Lookup.Enum<(bool, bool)>(fields.Scalar("tried with"), FormWords.Units, "units", fields.Problems) ?? (true, true);
+        var (inches, millimetres) =
+            Lookup.Enum<(bool, bool)>(fields.Scalar("tried with"), FormWords.Units, "units", fields.Problems)
+            ?? (true, true);
         var say = fields.Has("en") ? SayOf(fields) : new Words(name);
         fields.Done();
         return new CodeFamily(name, say, inches, millimetres);

@@ -40,7 +40,9 @@ internal sealed class Assembly
                 _all.AddRange(kind.Places.Select(place => (PartOf(kind, place), _draft.Find(kind, place))));
                 break;
             default:
-                foreach (var member in _draft.Members(kind).OrderBy(member => member.Place is null ? 0 : PlaceOrder(kind, member.Place)).ThenBy(member => member.Index))
+                foreach (var member in _draft.Members(kind)
+                    .OrderBy(member => member.Place is null ? 0 : PlaceOrder(kind, member.Place))
+                    .ThenBy(member => member.Index))
                 {
                     _all.Add((new Part(kind, AboveOf(kind, member.Place), member.Place, member.Index), member));
                 }
@@ -72,7 +74,8 @@ internal sealed class Assembly
     {
         var above = kind.Above is null ? (kind.Name == JobName ? null : JobName) : kind.Above;
         return above is not null && _layout.Vocabulary.Kind(above) is { } found
-            ? found.Many == Many.One ? PartOf(found, null) : place is not null && found.Many == Many.PerPlace && found.Places.Contains(place) ? PartOf(found, place) : null
+            ? found.Many == Many.One ? PartOf(found, null) : place is not null && found.Many == Many.PerPlace
+                && found.Places.Contains(place) ? PartOf(found, place) : null
             : null;
     }
 
@@ -127,14 +130,18 @@ internal sealed class Assembly
 
     /// <summary>By date, those without one first; then those of the job file before those of the log, and by line.</summary>
     private static IReadOnlyList<Reading> InOrder(List<Reading> readings, string file) =>
-        [.. readings.OrderBy(reading => reading.Date is null ? DateTimeOffset.MinValue : Dates.Read(reading.Date)).ThenBy(reading => reading.At.File != file).ThenBy(reading => reading.At.Line).ThenBy(reading => reading.At.Column)];
+        [.. readings.OrderBy(reading => reading.Date is null ? DateTimeOffset.MinValue : Dates.Read(reading.Date))
+            .ThenBy(reading => reading.At.File != file).ThenBy(reading => reading.At.Line)
+            .ThenBy(reading => reading.At.Column)];
 
     private JobList ListOf(PartKind kind, IReadOnlyDictionary<string, At> where) => new(
         kind,
         Whole(kind),
         _draft.Lists.TryGetValue(kind.Name, out var said) ? said.At : where.GetValueOrDefault(kind.Stands.Split('.')[0]) ?? _top);
 
-    private static string PathOf(Part part) => part.Place is { } place ? part.Kind.Stands.Replace("<place>", place.Name, StringComparison.Ordinal) : part.Kind.Stands.Split('.')[0];
+    private static string PathOf(Part part) =>
+        part.Place is { } place ? part.Kind.Stands.Replace("<place>", place.Name, StringComparison.Ordinal)
+        : part.Kind.Stands.Split('.')[0];
 
     /// <summary>Every line there could be: where it stands, else its section, else the top.</summary>
     private Dictionary<string, At> WhereAll()

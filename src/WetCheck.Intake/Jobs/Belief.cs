@@ -16,10 +16,13 @@ internal static class Belief
 
         var found = reading.Value switch
         {
-            ReadingValue.OfAmount amount when amount.Datum is null => Outside(amount.Amount, least, most) is { } value ? (value, amount.Unit) : ((Rational, Unit)?)null,
+            ReadingValue.OfAmount amount when amount.Datum is null =>
+                Outside(amount.Amount, least, most) is { } value ? (value, amount.Unit) : ((Rational, Unit)?)null,
             ReadingValue.OfSize size => First([size.Width, size.Depth], size.Unit, least, most),
             ReadingValue.OfPoint point => First([point.FromLeft, point.FromEntry], point.Unit, least, most),
-            ReadingValue.OfOutline outline => First([.. outline.Corners.All.SelectMany(corner => new[] { corner.FromLeft, corner.FromEntry })], outline.Unit, least, most),
+            ReadingValue.OfOutline outline =>
+                First([.. outline.Corners.All.SelectMany(corner => new[] { corner.FromLeft, corner.FromEntry })],
+                outline.Unit, least, most),
             _ => null,
         };
         return found is var (doubted, unit) ? Spoken(doubted, unit) : null;
@@ -59,7 +62,8 @@ internal static class Belief
         var rest = value.Abs - new Rational(whole, 1);
         var sign = value.Sign < 0 ? "-" : "";
         return rest.Sign == 0 ? $"{sign}{whole}"
-            : rest.Denominator <= 64 && (rest.Denominator & (rest.Denominator - 1)) == 0 ? whole.IsZero ? $"{sign}{rest}" : $"{sign}{whole}-{rest}"
+            : rest.Denominator <= 64 && (rest.Denominator & (rest.Denominator - 1)) == 0 ? whole.IsZero
+                ? $"{sign}{rest}" : $"{sign}{whole}-{rest}"
             : value.Approximate.ToString("0.##", CultureInfo.InvariantCulture);
     }
 }

@@ -37,7 +37,10 @@ internal sealed class Draft
     public IEnumerable<PartNotes> Members(PartKind kind) =>
         _parts.Where(pair => pair.Key.Kind == kind.Name && pair.Value.Index is not null).Select(pair => pair.Value);
 
-    /// <summary>The next place in a list: among those of a place, in an ordered list among all. One that can't be read has its own too.</summary>
+    /// <summary>
+    /// The next place in a list: among those of a place, in an ordered list among all. One that can't be read has its
+    /// own too.
+    /// </summary>
     public int NextIndex(PartKind kind, Place? place)
     {
         var key = (kind.Name, kind.Many == Many.Ordered ? null : place?.Name);

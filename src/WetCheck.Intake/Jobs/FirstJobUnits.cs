@@ -11,7 +11,9 @@ internal static partial class FirstJobUnits
     /// <summary>All of the codes stated are of places that build in millimetres.</summary>
     public static bool AreMetric(IReadOnlyDictionary<string, StatedCode> codes, Vocabulary vocabulary)
     {
-        var families = codes.Select(code => vocabulary.Discipline(code.Key)?.Families.FirstOrDefault(family => family.Name == code.Value.Family)).OfType<CodeFamily>().ToList();
+        var families =
+            codes.Select(code => vocabulary.Discipline(code.Key)
+            ?.Families.FirstOrDefault(family => family.Name == code.Value.Family)).OfType<CodeFamily>().ToList();
         return families.Count > 0 && families.TrueForAll(family => family.TriedInMillimetres && !family.TriedInInches);
     }
 

@@ -29,7 +29,13 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         foreach (var (key, entry) in entries.OrderBy(pair => pair.Key == "method" ? 0 : 1))
         {
             header = key == "notes" ? header with { Notes = NotesOf(entry.Value) }
-                : key == "local" ? header with { Local = [.. Fields.Scalars(entry.Value, problems).Where(file => !file.IsBlank && !problems.IsLost(file.At)).Select(file => (file.Text.Trim(), file.At))] }
+                : key == "local"
+                    ? header with
+                    {
+                        Local = [.. Fields.Scalars(entry.Value, problems)
+                    .Where(file => !file.IsBlank && !problems.IsLost(file.At))
+                    .Select(file => (file.Text.Trim(), file.At))]
+                    }
                 : entry.Value is ScalarNode { IsBlank: true } ? header
                 : entry.Value is ScalarNode text ? Line(key, text, header)
                 : Refuse(entry, header);
@@ -67,16 +73,22 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         "stage" when !problems.IsLost(text.At) => header with { Stage = StageOf(text, header.Method) },
         "units" when !problems.IsLost(text.At) => header with { Metric = UnitsOf(text) },
         "readings by" when !problems.IsLost(text.At) => header with { ReadingsBy = text.Text.Trim(), By = ByOf(text) },
-        _ when DisciplineOf(key, vocabulary) is { } discipline && !problems.IsLost(text.At) => header with { Codes = With(header.Codes, discipline, CodeOf(text, discipline)) },
+        _ when DisciplineOf(key, vocabulary) is { } discipline && !problems.IsLost(text.At) => header with
+        {
+            Codes = With(header.Codes, discipline, CodeOf(text, discipline)),
+        },
         _ => header,
     };
 
     private static Discipline? DisciplineOf(string name, Vocabulary vocabulary) => vocabulary.Disciplines.FirstOrDefault(discipline =>
-        Names.Same(name, KeyOf(discipline)) || Names.Same(name, discipline.Name + " code") || Names.Same(name, discipline.Name + " standard"));
+        Names.Same(name, KeyOf(discipline)) || Names.Same(name, discipline.Name + " code")
+            || Names.Same(name, discipline.Name + " standard"));
 
     private Method? MethodOf(ScalarNode text)
     {
-        var method = vocabulary.Methods.FirstOrDefault(method => Names.Same(method.Name, text.Text) || Names.Same(method.Say.En, text.Text));
+        var method =
+            vocabulary.Methods.FirstOrDefault(method => Names.Same(method.Name, text.Text)
+            || Names.Same(method.Say.En, text.Text));
         if (method is null)
         {
             problems.Add(text.At, Messages.UnknownMethod(text.Text, [.. vocabulary.Methods.Select(known => known.Name)]));
@@ -118,7 +130,8 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
             {
                 by = Dates.Read(piece.Text) is null ? Refused(piece.At, Messages.DateForm(piece.Text), by) : by with { Date = piece.Text };
             }
-            else if (vocabulary.Tools.FirstOrDefault(tool => Names.Same(tool.Name, piece.Text) || Names.Same(tool.Say.En, piece.Text)) is { } tool)
+            else if (vocabulary.Tools.FirstOrDefault(tool => Names.Same(tool.Name, piece.Text)
+                || Names.Same(tool.Say.En, piece.Text)) is { } tool)
             {
                 by = by with { Tool = tool };
             }
@@ -136,7 +149,8 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         var typed = text.Text.Trim();
         var folded = Names.Fold(typed);
         var family = discipline.Families
-            .Where(family => folded == Names.Fold(family.Name) || folded.StartsWith(Names.Fold(family.Name) + " ", StringComparison.Ordinal))
+            .Where(family => folded == Names.Fold(family.Name)
+                || folded.StartsWith(Names.Fold(family.Name) + " ", StringComparison.Ordinal))
             .MaxBy(family => family.Name.Length);
         if (family is null && !typed.Any(char.IsLetter))
         {
@@ -147,7 +161,8 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         if (family is null)
         {
             var year = YearAtEnd().Match(typed);
-            return new StatedCode(year.Success ? typed[..year.Index].TrimEnd() : typed, year.Success ? Year(year.Groups[1].Value) : null, typed, text.At, InBook: false);
+            return new StatedCode(year.Success ? typed[..year.Index].TrimEnd() : typed,
+                year.Success ? Year(year.Groups[1].Value) : null, typed, text.At, InBook: false);
         }
 
         var rest = folded[Names.Fold(family.Name).Length..].Trim();
@@ -168,7 +183,8 @@ internal sealed partial class HeaderReader(Vocabulary vocabulary, ProblemList pr
         _ => Refused(value.At, Messages.OneAnswerHere("notes"), (string?)null),
     };
 
-    private static Dictionary<string, StatedCode> With(IReadOnlyDictionary<string, StatedCode> codes, Discipline discipline, StatedCode? code)
+    private static Dictionary<string,
+        StatedCode> With(IReadOnlyDictionary<string, StatedCode> codes, Discipline discipline, StatedCode? code)
     {
         var all = new Dictionary<string, StatedCode>(codes, StringComparer.Ordinal);
         all.Remove(discipline.Name);

@@ -8,7 +8,10 @@ public static class JobChange
     /// <summary>What stands for the file's name where the line itself is at fault.</summary>
     public const string File = "--if";
 
-    /// <summary>The job with a line put in the place of what it says: <c>curb.height: 5</c>, <c>nails.left: ?</c>, <c>stage: before bed</c>.</summary>
+    /// <summary>
+    /// The job with a line put in the place of what it says: <c>curb.height: 5</c>, <c>nails.left: ?</c>, <c>stage:
+    /// before bed</c>.
+    /// </summary>
     /// <param name="line">A path of the job file, a colon, an answer as typed there; blank takes the answer away.</param>
     public static (Job? Job, Problem? Problem) Apply(Job job, Vocabulary vocabulary, string line)
     {
@@ -60,7 +63,10 @@ public static class JobChange
         var found = layout.Find(path, out var isSectionKnown);
         if (found is not var (section, line))
         {
-            problems.Add(at, isSectionKnown ? Messages.UnknownQuestion(SectionOf(path), path[(SectionOf(path).Length + 1)..].Trim(), LinesOf(path, layout)) : Messages.UnknownSection(path, Paths(layout)));
+            problems.Add(at,
+                isSectionKnown
+                ? Messages.UnknownQuestion(SectionOf(path), path[(SectionOf(path).Length + 1)..].Trim(),
+                LinesOf(path, layout)) : Messages.UnknownSection(path, Paths(layout)));
             return;
         }
 
@@ -178,7 +184,8 @@ public static class JobChange
 
     private static string SectionOf(string path) => path.Split('.')[0];
 
-    private static List<string> LinesOf(string path, JobLayout layout) => [.. layout.Find(SectionOf(path))!.Lines.Select(line => line.Name)];
+    private static List<string> LinesOf(string path, JobLayout layout) =>
+        [.. layout.Find(SectionOf(path))!.Lines.Select(line => line.Name)];
 
     private static List<string> Paths(JobLayout layout) => [.. layout.Sections.Select(section => section.Name)];
 }

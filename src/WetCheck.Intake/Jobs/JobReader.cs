@@ -60,7 +60,8 @@ public static class JobReader
         return new SectionReader(layout, draft, lines, problems);
     }
 
-    private static (Dictionary<string, NamedNode> Header, List<(Section, NamedNode)> Sections) Sorted(MapNode map, JobLayout layout, ProblemList problems)
+    private static (Dictionary<string, NamedNode> Header, List<(Section, NamedNode)> Sections) Sorted(MapNode map,
+        JobLayout layout, ProblemList problems)
     {
         var known = new Dictionary<string, NamedNode>(StringComparer.Ordinal);
         var twice = new HashSet<string>(StringComparer.Ordinal);
@@ -87,7 +88,9 @@ public static class JobReader
     private static Message Unknown(NamedNode entry, JobLayout layout)
     {
         var known = HeaderReader.Keys(layout.Vocabulary).Concat(layout.Sections.Select(section => section.Name)).ToList();
-        var within = layout.Sections.FirstOrDefault(section => section.Find(entry.Key.Text, layout.Vocabulary) is Line.OfReading or Line.OfKind);
+        var within =
+            layout.Sections.FirstOrDefault(section =>
+            section.Find(entry.Key.Text, layout.Vocabulary) is Line.OfReading or Line.OfKind);
         return Names.Nearest(entry.Key.Text, known) is null && within is not null
             ? Messages.StandsBelow(entry.Key.Text, within.Name)
             : Messages.UnknownSection(entry.Key.Text, known);

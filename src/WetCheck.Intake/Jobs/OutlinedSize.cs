@@ -9,8 +9,12 @@ namespace WetCheck.Intake;
 internal static class OutlinedSize
 {
     /// <summary>The readings of a part that count.</summary>
-    public static IReadOnlyDictionary<string, IReadOnlyList<Reading>> Counted(IReadOnlyDictionary<string, IReadOnlyList<Reading>> readings) =>
-        FloorOf(readings) is null ? readings : readings.ToDictionary(pair => pair.Key, pair => (IReadOnlyList<Reading>)[.. pair.Value.Where(reading => !IsTooMuch(reading))], StringComparer.Ordinal);
+    public static IReadOnlyDictionary<string,
+        IReadOnlyList<Reading>> Counted(IReadOnlyDictionary<string, IReadOnlyList<Reading>> readings) =>
+        FloorOf(readings) is null ? readings
+            : readings.ToDictionary(pair => pair.Key,
+            pair => (IReadOnlyList<Reading>)[.. pair.Value.Where(reading => !IsTooMuch(reading))],
+            StringComparer.Ordinal);
 
     /// <summary>Sizes that don't count, each with the area of the floor in square inches.</summary>
     public static IEnumerable<(Reading Size, Rational Floor)> Left(IReadOnlyDictionary<string, IReadOnlyList<Reading>> readings) =>
@@ -21,15 +25,20 @@ internal static class OutlinedSize
     /// <summary>The area of the last outline; null where it is a rectangle, or there is none.</summary>
     private static Rational? FloorOf(IReadOnlyDictionary<string, IReadOnlyList<Reading>> readings)
     {
-        if (readings.Values.SelectMany(all => all).Select(reading => reading.Value).OfType<ReadingValue.OfOutline>().LastOrDefault() is not { } outline)
+        if (readings.Values.SelectMany(all => all).Select(reading => reading.Value).OfType<ReadingValue.OfOutline>()
+            .LastOrDefault() is not { } outline)
         {
             return null;
         }
 
         var corners = outline.Corners.All;
-        var twice = corners.Zip(corners.Skip(1).Append(corners[0]), (a, b) => (a.FromLeft * b.FromEntry) - (b.FromLeft * a.FromEntry)).Aggregate((Rational)0, (sum, one) => sum + one);
+        var twice = corners.Zip(corners.Skip(1).Append(corners[0]),
+            (a, b) => (a.FromLeft * b.FromEntry) - (b.FromLeft * a.FromEntry))
+            .Aggregate((Rational)0, (sum, one) => sum + one);
         var area = twice.Abs * new Rational(1, 2);
-        var around = (corners.Max(at => at.FromLeft) - corners.Min(at => at.FromLeft)) * (corners.Max(at => at.FromEntry) - corners.Min(at => at.FromEntry));
+        var around =
+            (corners.Max(at => at.FromLeft) - corners.Min(at => at.FromLeft)) * (corners.Max(at =>
+            at.FromEntry) - corners.Min(at => at.FromEntry));
         return area < around ? area : null;
     }
 }

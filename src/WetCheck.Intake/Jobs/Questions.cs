@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>Asks about what reads well and is hardly meant. The readings count as they stand, but for a size that an outline makes too large.</summary>
+/// <summary>
+/// Asks about what reads well and is hardly meant. The readings count as they stand, but for a size that an outline
+/// makes too large.
+/// </summary>
 internal static class Questions
 {
     public static void Ask(Job job, Draft draft, Vocabulary vocabulary, ProblemList problems)
@@ -55,12 +58,19 @@ internal static class Questions
         }
     }
 
-    /// <summary>A height taken from a level that the method lacks, as it was typed or as the reading has it. One that lifts a level of its own, as a curb does, is told in any method.</summary>
+    /// <summary>
+    /// A height taken from a level that the method lacks, as it was typed or as the reading has it. One that lifts a
+    /// level of its own, as a curb does, is told in any method.
+    /// </summary>
     private static void FromNowhere(Job job, Vocabulary vocabulary, ProblemList problems)
     {
-        foreach (var (part, name, reading) in job.Parts.SelectMany(part => part.Readings.SelectMany(pair => pair.Value.Select(reading => (part.Part, pair.Key, reading)))))
+        foreach (var (part, name,
+            reading) in job.Parts.SelectMany(part =>
+            part.Readings.SelectMany(pair => pair.Value.Select(reading => (part.Part, pair.Key, reading)))))
         {
-            if (reading.Value is ReadingValue.OfAmount amount && part.Kind.Find(name) is { Is: Form.Height, Lifts: null } kind && vocabulary.Datum(amount.Datum ?? kind.From ?? "") is { } datum
+            if (reading.Value is ReadingValue.OfAmount amount
+                && part.Kind.Find(name) is { Is: Form.Height, Lifts: null } kind
+                && vocabulary.Datum(amount.Datum ?? kind.From ?? "") is { } datum
                 && job.Method?.RulesOut.Contains(datum.Of) == true && job.Method.RulesOut.All(without => part.Nearest(without) is null))
             {
                 problems.Add(reading.At, Messages.FromNowhere(datum.Say.En, job.Method.Name));
@@ -72,7 +82,8 @@ internal static class Questions
     {
         foreach (var name in job.Method?.RulesOut ?? [])
         {
-            var said = job.Parts.Where(part => part.Said == Tri.Yes && part.Part.Nearest(name) is not null && IsOwn(part, job)).Select(part => part.At).ToList();
+            var said = job.Parts.Where(part => part.Said == Tri.Yes && part.Part.Nearest(name) is not null
+                && IsOwn(part, job)).Select(part => part.At).ToList();
             if (said.Count > 0)
             {
                 var kind = job.Parts.First(part => part.Part.Kind.Name == name).Part.Kind;
@@ -95,8 +106,12 @@ internal static class Questions
         {
             if (draft.Find(part.Part.Kind, part.Part.Place)?.NoneAt is { } none)
             {
-                var readings = job.Parts.Where(below => IsBelow(below.Part, part.Part)).SelectMany(below => below.Readings.Values).SelectMany(all => all).Select(reading => reading.At).ToList();
-                problems.Add(none, Messages.NoneWithReadings(part.Part.Kind.One.En.Replace("{place}", part.Part.Place?.Say.En ?? "", StringComparison.Ordinal), readings.Count == 0 ? [part.At.Line] : Lines(readings)));
+                var readings =
+                    job.Parts.Where(below => IsBelow(below.Part, part.Part)).SelectMany(below => below.Readings.Values)
+                    .SelectMany(all => all).Select(reading => reading.At).ToList();
+                problems.Add(none,
+                    Messages.NoneWithReadings(part.Part.Kind.One.En.Replace("{place}", part.Part.Place?.Say.En ?? "",
+                    StringComparison.Ordinal), readings.Count == 0 ? [part.At.Line] : Lines(readings)));
             }
         }
     }

@@ -20,7 +20,8 @@ public static class LevelFile
         var problems = new ProblemList();
         var source = new SourceText(file, text);
         problems.Open(source);
-        if (new LevelTable(source, job.Metric is { } metric ? metric ? Unit.Millimetre : Unit.Inch : null, problems).Read() is not { } levels)
+        if (new LevelTable(source, job.Metric is { } metric ? metric ? Unit.Millimetre : Unit.Inch : null, problems)
+            .Read() is not { } levels)
         {
             return (job, problems.InOrder());
         }

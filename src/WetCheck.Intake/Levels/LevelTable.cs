@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>Reads a table of levels as programs of instruments write it, comma separated: a first line that names the columns, then one line for each point.</summary>
+/// <summary>
+/// Reads a table of levels as programs of instruments write it, comma separated: a first line that names the columns,
+/// then one line for each point.
+/// </summary>
 internal sealed class LevelTable(SourceText source, Unit? lone, ProblemList problems)
 {
     private static readonly string[] s_columns = ["from left", "from entry", "up", "down"];

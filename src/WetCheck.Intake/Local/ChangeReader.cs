@@ -24,7 +24,12 @@ internal sealed class ChangeReader(ProblemList problems)
             : fields.Has("number") ? Added(book, (MapNode)node, name, source.Row)
             : book.Rules.FirstOrDefault(rule => Names.Same(rule.Id, name.Text)) is { } rule ? Changed(book, rule, fields, source.Row)
             : Refused(book, name.At, Messages.LocalRule(name.Text, [.. book.Rules.Select(known => known.Id)]));
-        return changed with { Sources = new Dictionary<string, IReadOnlyList<SourceEntry>>(changed.Sources, StringComparer.Ordinal) { [source.Row] = [source] } };
+        return changed with
+        {
+            Sources = new Dictionary<string,
+            IReadOnlyList<SourceEntry>>(changed.Sources, StringComparer.Ordinal)
+            { [source.Row] = [source] },
+        };
     }
 
     private RuleBook Changed(RuleBook book, Rule rule, Fields fields, string row)
@@ -32,7 +37,11 @@ internal sealed class ChangeReader(ProblemList problems)
         if (fields.Yes("set aside"))
         {
             fields.Done();
-            return book with { Rules = [.. book.Rules.Where(one => one != rule).Select(one => one.YieldsTo == rule.Id ? one with { YieldsTo = null } : one)] };
+            return book with
+            {
+                Rules = [.. book.Rules.Where(one => one != rule)
+                .Select(one => one.YieldsTo == rule.Id ? one with { YieldsTo = null } : one)]
+            };
         }
 
         var now = fields.Scalar("limit") is { } limit
@@ -41,7 +50,12 @@ internal sealed class ChangeReader(ProblemList problems)
         var lines = fields.Maps("versions");
         if (lines.Count > 0)
         {
-            now = now with { Versions = [.. now.Versions, .. Versions(book, rule, fields, lines.Any(line => line.Has("limit"))).Select(version => version with { Rows = [row] })] };
+            now = now with
+            {
+                Versions = [.. now.Versions,
+                .. Versions(book, rule, fields, lines.Any(line => line.Has("limit")))
+                .Select(version => version with { Rows = [row] })]
+            };
         }
         else if (now == rule && !problems.Any)
         {
@@ -54,7 +68,8 @@ internal sealed class ChangeReader(ProblemList problems)
 
     /// <summary>Versions with a requirement of their own need not ask for the rule's limit.</summary>
     private IReadOnlyList<RuleVersion> Versions(RuleBook book, Rule rule, Fields fields, bool haveLimit) =>
-        new VersionReader(new ConditionReader(book.Vocabulary, problems), rule.Part).Read(fields, haveLimit ? rule.Body : new RuleBody.Require(null));
+        new VersionReader(new ConditionReader(book.Vocabulary, problems), rule.Part)
+            .Read(fields, haveLimit ? rule.Body : new RuleBody.Require(null));
 
     private RuleBook Added(RuleBook book, MapNode node, ScalarNode name, string row)
     {

@@ -34,7 +34,8 @@ internal sealed class LimitChange(Rule rule, string row, ProblemList problems)
         }
 
         var areLimits = rule.Versions.Any(version => version.Limit is not null);
-        return areLimits || fit.Count == 1 ? With(now, number => number.Measure == measure) : Refused(limit.At, Messages.LocalLimitWhich(rule.Id, fit));
+        return areLimits || fit.Count == 1 ? With(now, number => number.Measure == measure)
+            : Refused(limit.At, Messages.LocalLimitWhich(rule.Id, fit));
     }
 
     /// <summary>All that the rule asks for in numbers: limits of its versions, or numbers in what it and they require.</summary>
@@ -58,19 +59,29 @@ internal sealed class LimitChange(Rule rule, string row, ProblemList problems)
 
     private RuleVersion Version(RuleVersion version, Quantity now, Func<Quantity, bool> isMeant)
     {
-        var changed = version with { Limit = version.Limit is { } limit && isMeant(limit) ? now : version.Limit, Require = Put(version.Require, now, isMeant) };
+        var changed = version with
+        {
+            Limit = version.Limit is { } limit && isMeant(limit) ? now : version.Limit,
+            Require = Put(version.Require, now, isMeant),
+        };
         return changed == version ? version : changed with { Rows = [row] };
     }
 
     /// <summary>The same object where nothing in it is meant.</summary>
     private static Condition? Put(Condition? condition, Quantity now, Func<Quantity, bool> isMeant) => condition switch
     {
-        _ when condition is null || !condition.Parts().Any(part => part is Condition.Compare { To: Operand.Fixed number } && isMeant(number.Quantity)) => condition,
+        _ when condition is null
+            || !condition.Parts()
+            .Any(part => part is Condition.Compare { To: Operand.Fixed number } && isMeant(number.Quantity)) =>
+            condition,
         Condition.All all => all with { Of = [.. all.Of.Select(one => Put(one, now, isMeant)!)] },
         Condition.AnyOf any => any with { Of = [.. any.Of.Select(one => Put(one, now, isMeant)!)] },
         Condition.Some some => some with { Meets = Put(some.Meets, now, isMeant)! },
         Condition.Each each => each with { Meets = Put(each.Meets, now, isMeant)! },
-        Condition.Compare { To: Operand.Fixed number } compare when isMeant(number.Quantity) => compare with { To = number with { Quantity = now } },
+        Condition.Compare { To: Operand.Fixed number } compare when isMeant(number.Quantity) => compare with
+        {
+            To = number with { Quantity = now },
+        },
         _ => condition,
     };
 

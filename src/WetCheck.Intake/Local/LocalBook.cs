@@ -2,13 +2,17 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>The book that a job is held against where its <c>local:</c> line names files of local changes: the base and the changes, each with its own source.</summary>
+/// <summary>
+/// The book that a job is held against where its <c>local:</c> line names files of local changes: the base and the
+/// changes, each with its own source.
+/// </summary>
 public static class LocalBook
 {
     /// <summary>The same book where the job names no file; none where a file is missing or holds what can't be taken.</summary>
     /// <param name="jobFile">Name of the job file, for places in messages.</param>
     /// <param name="textOf">The text of a file named in the job; null: there is no such file.</param>
-    public static (RuleBook? Book, IReadOnlyList<Problem> Problems) Of(RuleBook book, string jobFile, string jobText, Func<string, string?> textOf) =>
+    public static (RuleBook? Book, IReadOnlyList<Problem> Problems) Of(RuleBook book, string jobFile, string jobText,
+        Func<string, string?> textOf) =>
         Of(book, JobReader.Read(jobFile, jobText, book.Vocabulary).Job, jobFile, jobText, textOf);
 
     /// <summary>Of a job that has been read.</summary>
@@ -61,7 +65,10 @@ public static class LocalBook
         var reader = new ChangeReader(problems);
         foreach (var (change, index) in changes.Select((change, index) => (change, index)))
         {
-            book = reader.Read(book, change, section => new SourceEntry($"{file} {index + 1}", "Local", name, section, date, null, SourceStatus.SecondHand) { GivenIn = file });
+            book = reader.Read(book, change,
+                section => new SourceEntry($"{file} {index + 1}", "Local", name, section, date, null,
+                SourceStatus.SecondHand)
+                { GivenIn = file });
         }
 
         if (!problems.Any)

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>A job with the answers of its log. Each adds a reading to the facts of its line, or takes the place of those before it.</summary>
+/// <summary>
+/// A job with the answers of its log. Each adds a reading to the facts of its line, or takes the place of those before
+/// it.
+/// </summary>
 public static class JobLog
 {
     /// <summary>The job with all answers that can be read, in the order of the file, which is the order in which they were kept.</summary>
@@ -51,7 +54,8 @@ public static class JobLog
             problems.Add(answer.At, odd);
         }
 
-        var told = problems.InOrder().Select(problem => problem with { Typed = answer.Line.Length > 0 ? answer.Line : answer.Read }).ToList();
+        var told = problems.InOrder()
+            .Select(problem => problem with { Typed = answer.Line.Length > 0 ? answer.Line : answer.Read }).ToList();
         if (told.Exists(problem => problem.Effect != Effect.Asked))
         {
             return (null, told);

@@ -4,14 +4,16 @@ namespace WetCheck.Intake;
 
 /// <summary>The line of a job file that answers a fact.</summary>
 /// <param name="Path"><c>liner.back</c>; of one member of a list with its number on the line: <c>nails.left 2</c>.</param>
-/// <param name="Before">What the answer is written behind on that line: <c>left-back</c>, or the word of a second question. Else empty.</param>
+/// <param name="Before">What the answer is written behind on that line: <c>left-back</c>, or the word of a second
+/// question. Else empty.</param>
 /// <param name="IsList">The line holds all members of a list at once.</param>
 public sealed record LinePath(string Path, string Before = "", bool IsList = false)
 {
     /// <summary>Null: no line asks it.</summary>
     public static LinePath? Of(Vocabulary vocabulary, FactId fact, Part? part) =>
         fact == FactId.Method ? new LinePath("method")
-        : vocabulary.Disciplines.FirstOrDefault(known => FactId.Code(known.Name) == fact) is { } code ? new LinePath(HeaderReader.KeyOf(code))
+        : vocabulary.Disciplines.FirstOrDefault(known => FactId.Code(known.Name) == fact) is { } code
+            ? new LinePath(HeaderReader.KeyOf(code))
         : part is null ? null
         : part.Kind.IsList ? OfMember(vocabulary, fact, part)
         : OfPart(part, fact.Reading == FactId.Presence ? null : part.Kind.Find(fact.Reading));
@@ -25,7 +27,8 @@ public sealed record LinePath(string Path, string Before = "", bool IsList = fal
     {
         if (HeaderReader.Find(typed, vocabulary) is { } key)
         {
-            return key is "method" or "stage" || vocabulary.Disciplines.Any(known => HeaderReader.KeyOf(known) == key) ? new LinePath(key) : null;
+            return key is "method" or "stage" || vocabulary.Disciplines.Any(known => HeaderReader.KeyOf(known) == key)
+                ? new LinePath(key) : null;
         }
 
         var layout = new JobLayout(vocabulary);

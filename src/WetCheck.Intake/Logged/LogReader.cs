@@ -71,7 +71,8 @@ public static class LogReader
             using var json = JsonDocument.Parse(line);
             return json.RootElement is { ValueKind: JsonValueKind.Object } answer
                 && Text(answer, "at") is { } time && Text(answer, "path") is { } path && Text(answer, "read") is { } read
-                ? new LoggedAnswer(at with { Column = ColumnOf(line) }, time, path, read, Text(answer, "by"), Text(answer, "tool"), Text(answer, "replaces"), line)
+                ? new LoggedAnswer(at with { Column = ColumnOf(line) }, time, path, read, Text(answer, "by"),
+                    Text(answer, "tool"), Text(answer, "replaces"), line)
                 : null;
         }
         catch (Exception torn) when (torn is JsonException or InvalidOperationException or ArgumentException)

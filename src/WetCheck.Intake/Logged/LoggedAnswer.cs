@@ -10,7 +10,8 @@ namespace WetCheck.Intake;
 /// <param name="Time">RFC 3339, with its offset.</param>
 /// <param name="Path">The line of the job file that it answers: <c>liner.back</c>; one member of a list: <c>nails.left 2</c>.</param>
 /// <param name="Read">As it would be typed on that line.</param>
-/// <param name="Replaces">The time or the place of the reading that it puts out of count; what else stood before it on this fact goes too.</param>
+/// <param name="Replaces">The time or the place of the reading that it puts out of count; what else stood before it on
+/// this fact goes too.</param>
 /// <param name="Line">The whole line, for messages.</param>
 public sealed record LoggedAnswer(
     At At, string Time, string Path, string Read, string? By = null, string? Tool = null, string? Replaces = null, string Line = "")
@@ -42,10 +43,15 @@ public sealed record LoggedAnswer(
     }
 
     private static bool IsOfUnseenPair(string line, int at) => char.IsSurrogate(line[at])
-        && ((at + 1 < line.Length && VisibleText.IsUnseenPair(line[at], line[at + 1])) || (at > 0 && VisibleText.IsUnseenPair(line[at - 1], line[at])));
+        && ((at + 1 < line.Length && VisibleText.IsUnseenPair(line[at], line[at + 1]))
+            || (at > 0 && VisibleText.IsUnseenPair(line[at - 1], line[at])));
 
-    /// <summary>What can't be seen is kept by its number. So is the sign for bytes that are no text, which in a line as it stands tells that it was torn.</summary>
-    private static string Escaped(char c, bool isOfUnseenPair) => isOfUnseenPair || VisibleText.IsUnseen(c) || c == VisibleText.Mark ? $"\\u{(int)c:x4}" : c.ToString();
+    /// <summary>
+    /// What can't be seen is kept by its number. So is the sign for bytes that are no text, which in a line as it
+    /// stands tells that it was torn.
+    /// </summary>
+    private static string Escaped(char c, bool isOfUnseenPair) =>
+        isOfUnseenPair || VisibleText.IsUnseen(c) || c == VisibleText.Mark ? $"\\u{(int)c:x4}" : c.ToString();
 
     private static void Given(Utf8JsonWriter json, string key, string? text)
     {

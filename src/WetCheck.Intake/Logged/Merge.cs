@@ -56,7 +56,8 @@ internal static class Merge
 
     /// <summary>Members that come later are counted on.</summary>
     private static int Last(PartKind kind, Place? place, List<PartNotes> before) =>
-        before.Where(member => kind.Many == Many.Ordered || member.Place == place).Select(member => member.Index!.Value).DefaultIfEmpty(0).Max();
+        before.Where(member => kind.Many == Many.Ordered || member.Place == place).Select(member => member.Index!.Value)
+            .DefaultIfEmpty(0).Max();
 
     private static void Part(Draft draft, PartKind kind, PartNotes notes, int? index, bool replaces)
     {

@@ -14,7 +14,8 @@ internal static partial class Messages
     public static Message UnknownLine(string name, IReadOnlyList<string> known) =>
         Message.Blanks("unknown-line", $"\"{Short(name)}\" is not known here.{NearestOf(name, known)}");
 
-    public static Message YesOrNo(string text) => Message.Blanks("yes-or-no", $"\"{Short(text)}\" is neither yes nor no. Write one of them.");
+    public static Message YesOrNo(string text) =>
+        Message.Blanks("yes-or-no", $"\"{Short(text)}\" is neither yes nor no. Write one of them.");
 
     /// <summary>Book files have no line for units.</summary>
     public static Message BookQuantity(Fault fault) => Message.Blanks(
@@ -23,12 +24,15 @@ internal static partial class Messages
     public static Message UnknownName(string what, string name, IReadOnlyList<string> known) =>
         Message.Blanks("unknown-name", $"There is no {what} \"{Short(name)}\".{NearestOf(name, known)}");
 
-    public static Message DoubleName(string what, string name) => Message.Blanks("double-name", $"There are two of {what} \"{name}\". Give one of them another name.");
+    public static Message DoubleName(string what, string name) =>
+        Message.Blanks("double-name", $"There are two of {what} \"{name}\". Give one of them another name.");
 
-    public static Message AboveItself(string kind) => Message.Blanks("above-itself", $"\"{kind}\" stands above itself. Name another kind in  above:");
+    public static Message AboveItself(string kind) =>
+        Message.Blanks("above-itself", $"\"{kind}\" stands above itself. Name another kind in  above:");
 
     public static Message NoNumberReading(string reading) =>
-        Message.Blanks("no-number-reading", $"\"{reading}\" is not read as one number, so it can't be held against one. Write one of its words.");
+        Message.Blanks("no-number-reading",
+            $"\"{reading}\" is not read as one number, so it can't be held against one. Write one of its words.");
 
     public static Message NoChoiceReading(string reading) =>
         Message.Blanks("no-choice-reading", $"\"{reading}\" is a number. Write  {{ at_least: ... }}  or at_most, over, under.");
@@ -43,10 +47,12 @@ internal static partial class Messages
         Message.Blanks("datum-not-wanted", $"\"{reading}\" is no height. Leave out the words after the number.");
 
     public static Message OtherMeasure(string reading, string other) =>
-        Message.Blanks("other-measure", $"\"{reading}\" can't be held against \"{other}\": they don't measure the same. Name a reading that does.");
+        Message.Blanks("other-measure",
+            $"\"{reading}\" can't be held against \"{other}\": they don't measure the same. Name a reading that does.");
 
     public static Message LimitWithoutVersions() =>
-        Message.Blanks("limit-without-versions", "\"limit\" is used, and no version sets it. Write it as a number, or add  versions:  with a limit in each.");
+        Message.Blanks("limit-without-versions",
+            "\"limit\" is used, and no version sets it. Write it as a number, or add  versions:  with a limit in each.");
 
     public static Message VersionWithoutLimit() =>
         Message.Blanks("version-without-limit", "The rule asks for \"limit\", and this version sets none. Write a line  limit: ...");
@@ -57,7 +63,8 @@ internal static partial class Messages
     public static Message LimitOutside() =>
         Message.Blanks("limit-outside", "\"limit\" stands only in  require:  of the rule. Write the number here.");
 
-    public static Message VersionWithBoth() => Message.Blanks("version-with-both", "A version sets a limit or a requirement. Make two versions of it.");
+    public static Message VersionWithBoth() =>
+        Message.Blanks("version-with-both", "A version sets a limit or a requirement. Make two versions of it.");
 
     public static Message EmptyCondition() => Message.Blanks("empty-condition", "Nothing is asked here. Write  reading: answer");
 
@@ -70,10 +77,12 @@ internal static partial class Messages
     public static Message NotOrdered(string part) =>
         Message.Blanks("not-ordered", $"\"{part}\" has nothing behind or in front of it. Use a kind whose parts stand in order.");
 
-    public static Message RelationMissing() => Message.Blanks("relation-missing", "Say whose parts: write  of: KIND  or behind, or in front.");
+    public static Message RelationMissing() =>
+        Message.Blanks("relation-missing", "Say whose parts: write  of: KIND  or behind, or in front.");
 
     public static Message OneBody(IReadOnlyList<string> found) => Message.Blanks(
-        "one-body", found.Count == 0 ? "The rule does nothing yet. Write one of  require, conclude, caution, note." : $"{Listed(found, "and")} stand in one rule. Keep one, make another rule of the rest.");
+        "one-body", found.Count == 0 ? "The rule does nothing yet. Write one of  require, conclude, caution, note."
+            : $"{Listed(found, "and")} stand in one rule. Keep one, make another rule of the rest.");
 
     public static Message PathDiffers(string id, string path) =>
         Message.Blanks("path-differs", $"The file is {path}, so its rule is \"{path}\", not \"{Short(id)}\". Write that.");
@@ -84,7 +93,8 @@ internal static partial class Messages
     public static Message NumberRetired(int number) =>
         Message.Blanks("number-retired", $"{number} was given up and is never used again. Take another number.");
 
-    public static Message NumberWanted(string text) => Message.Blanks("number-wanted", $"\"{Short(text)}\" is no whole number above 0. Write one, like 214.");
+    public static Message NumberWanted(string text) =>
+        Message.Blanks("number-wanted", $"\"{Short(text)}\" is no whole number above 0. Write one, like 214.");
 
     public static Message CodeRange(string text) =>
         Message.Blanks("code-range", $"\"{Short(text)}\" is no code. Write  IRC,  IRC 2021,  IRC 2009..  or  IRC ..2006");
@@ -96,10 +106,12 @@ internal static partial class Messages
         Message.Blanks("nothing-concludes", $"No rule fills \"{reading}\". Write a rule with  conclude: {reading}");
 
     public static Message NoConclusion(string kind, string reading) =>
-        Message.Blanks("no-conclusion", $"\"{kind}\" has no conclusion \"{Short(reading)}\". Add it to the vocabulary:  {reading}: {{ is: conclusion }}");
+        Message.Blanks("no-conclusion",
+            $"\"{kind}\" has no conclusion \"{Short(reading)}\". Add it to the vocabulary:  {reading}: {{ is: conclusion }}");
 
     public static Message UnknownSlot(string slot) =>
-        Message.Blanks("unknown-slot", $"{{{Short(slot)}}} is no slot. Use one of  {{found}} {{limit}} {{short}} {{count}} {{place}} {{part}}");
+        Message.Blanks("unknown-slot",
+            $"{{{Short(slot)}}} is no slot. Use one of  {{found}} {{limit}} {{short}} {{count}} {{place}} {{part}}");
 
     public static Message UnknownRow(string row) => Message.Blanks("unknown-row", $"{Short(row)} is not in sources.yaml. Add it there.");
 
@@ -109,19 +121,26 @@ internal static partial class Messages
     public static Message ExpectWord(string word) => Message.Blanks(
         "expect-word", $"\"{Short(word)}\" is no result.{NearestOf(word, CaseReader.Results)}");
 
-    public static Message JobWanted() => Message.Blanks("job-wanted", "The lines of a job belong here. Write  job: { curb: { height: 5 } }");
+    public static Message JobWanted() =>
+        Message.Blanks("job-wanted", "The lines of a job belong here. Write  job: { curb: { height: 5 } }");
 
     public static Message BracesWanted() => Message.Blanks(
-        "braces-wanted", "Where lines are given for all cases, they stand first, and they and each job stand in braces. Write  job: { curb: { height: 5 } }");
+        "braces-wanted",
+            "Where lines are given for all cases, they stand first, and they and each job stand in braces. Write  "
+            + "job: { curb: { height: 5 } }");
 
     public static Message StopUnknown(string stop, IReadOnlyList<string> known) =>
         Message.Blanks("stop-unknown", $"No method has a stop \"{Short(stop)}\".{NearestOf(stop, known)}");
 
-    public static Message CaseWithoutRule(string id) => Message.Blanks("case-without-rule", $"There is no rule {id} for these cases. Write {id}.yaml beside them.");
+    public static Message CaseWithoutRule(string id) =>
+        Message.Blanks("case-without-rule", $"There is no rule {id} for these cases. Write {id}.yaml beside them.");
 
-    public static Message StrayFile(string path) => Message.Blanks("stray-file", $"{path} is in no folder that is read. Rules stand in a chapter's folder:  floor/size.yaml");
+    public static Message StrayFile(string path) =>
+        Message.Blanks("stray-file",
+        $"{path} is in no folder that is read. Rules stand in a chapter's folder:  floor/size.yaml");
 
-    public static Message RangeWanted(string text) => Message.Blanks("range-wanted", $"\"{Short(text)}\" is no range. Write  0 in to 12 in");
+    public static Message RangeWanted(string text) =>
+        Message.Blanks("range-wanted", $"\"{Short(text)}\" is no range. Write  0 in to 12 in");
 
     public static Message Absent(string file) => Message.Blanks("absent", $"{file} is not there, or is empty. A rule book starts with it.");
 

@@ -55,7 +55,8 @@ public static class JobSchema
     private static JsonObject Header(string key, Vocabulary vocabulary) => key switch
     {
         "method" => Offered("How the waterproofing is built.", vocabulary.Methods.Select(method => method.Name)),
-        "stage" => Offered("The stop the job is at.", vocabulary.Methods.SelectMany(method => method.Stops).Select(stop => stop.Name).Distinct()),
+        "stage" => Offered("The stop the job is at.",
+            vocabulary.Methods.SelectMany(method => method.Stops).Select(stop => stop.Name).Distinct()),
         "units" => Offered("What a number without a unit is read in.", ["inches", "millimetres"]),
         "readings by" => Plain("Who, with what, when, for all readings that say nothing else: MR, tape, 2026-11-25"),
         "notes" => new JsonObject { ["description"] = "Anything else." },
@@ -101,7 +102,9 @@ public static class JobSchema
         var schema = new JsonObject { ["$ref"] = "#/$defs/answer" };
         if (reading is not null)
         {
-            schema["examples"] = Texts([.. reading.Choices.Select(choice => choice.Key), .. reading.Example.Length > 0 ? [reading.Example] : Array.Empty<string>(), "none", "hidden"]);
+            schema["examples"] =
+                Texts([.. reading.Choices.Select(choice => choice.Key),
+                .. reading.Example.Length > 0 ? [reading.Example] : Array.Empty<string>(), "none", "hidden"]);
         }
 
         return schema;
@@ -136,7 +139,11 @@ public static class JobSchema
         return schema;
     }
 
-    private static JsonObject Plain(string description) => new() { ["description"] = description, ["type"] = Texts(["string", "number", "boolean", "null"]) };
+    private static JsonObject Plain(string description) => new()
+    {
+        ["description"] = description,
+        ["type"] = Texts(["string", "number", "boolean", "null"]),
+    };
 
     private static JsonArray Texts(IEnumerable<string> texts) => new([.. texts.Select(text => (JsonNode)JsonValue.Create(text))]);
 }

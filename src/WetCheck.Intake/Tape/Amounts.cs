@@ -27,7 +27,11 @@ internal static class Amounts
             return null;
         }
 
-        return read with { Amount = over ? new Interval(bound, null, LoOpen: true) : new Interval(null, bound, HiOpen: true), Exact = true };
+        return read with
+        {
+            Amount = over ? new Interval(bound, null, LoOpen: true) : new Interval(null, bound, HiOpen: true),
+            Exact = true,
+        };
     }
 
     /// <summary>One number, without words for bounds, in base units. Null: <see cref="TapeText.Fault"/> says why.</summary>
@@ -73,7 +77,8 @@ internal static class Amounts
 
     private static Unit? UnitAfter(TapeText tape, Measure measure, Figure figure)
     {
-        var unit = UnitWords.Take(tape, measure) ?? (measure == Measure.Count ? Unit.Each : measure == Measure.Percent ? Unit.Percent : null);
+        var unit = UnitWords.Take(tape, measure)
+            ?? (measure == Measure.Count ? Unit.Each : measure == Measure.Percent ? Unit.Percent : null);
         var next = tape.Now.Sign;
         var fault = Lengths.LeanOf(tape) != Lean.None ? Faults.Leaning(figure.First)
             : next is Sign.Word or Sign.Inch or Sign.Foot or Sign.Degree or Sign.Percent ? Faults.UnknownUnit(tape, measure)

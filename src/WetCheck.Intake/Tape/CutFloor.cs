@@ -11,7 +11,9 @@ internal static class CutFloor
     public static Taken<ReadingValue.OfOutline> Whole(string text, Unit? lone)
     {
         var size = Size(text, 0, lone);
-        return size.IsRead ? Floor(size.Value, [(0, 0), (size.Value.Width, 0), (size.Value.Width, size.Value.Depth), (0, size.Value.Depth)]) : size.Fault;
+        return size.IsRead
+            ? Floor(size.Value,
+            [(0, 0), (size.Value.Width, 0), (size.Value.Width, size.Value.Depth), (0, size.Value.Depth)]) : size.Fault;
     }
 
     /// <param name="before">Where the rectangle ends.</param>
@@ -43,7 +45,8 @@ internal static class CutFloor
     }
 
     /// <summary>Worked out at the corner right-back, then turned to where it is.</summary>
-    private static IEnumerable<(Rational, Rational)> Cut(Rational width, Rational depth, ReadingValue.OfSize piece, bool isRight, bool isBack, bool isClipped)
+    private static IEnumerable<(Rational, Rational)> Cut(Rational width, Rational depth, ReadingValue.OfSize piece,
+        bool isRight, bool isBack, bool isClipped)
     {
         var (x, y) = (width - piece.Width, depth - piece.Depth);
         (Rational X, Rational Y)[] corners = isClipped

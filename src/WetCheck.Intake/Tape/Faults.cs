@@ -8,10 +8,12 @@ internal static class Faults
 {
     private const int LongestQuote = 24;
 
-    public static Fault TooLong(int most, string like = "42-1/2") => new("too-long", 0, $"More than {most} characters. Write one value, like {like}.");
+    public static Fault TooLong(int most, string like = "42-1/2") =>
+        new("too-long", 0, $"More than {most} characters. Write one value, like {like}.");
 
     public static Fault TooManyDigits(Token at) =>
-        new("too-many-digits", at.Start, $"A number of more than {Notation.MostDigits} digits. Write it as the tape shows it, like 42-1/2.");
+        new("too-many-digits", at.Start,
+            $"A number of more than {Notation.MostDigits} digits. Write it as the tape shows it, like 42-1/2.");
 
     public static Fault NoNumber(TapeText tape, string wanted) => new("no-number", tape.Now.Start, tape.Now.Sign == Sign.End
         ? $"The number is not there. Write {wanted}."
@@ -21,7 +23,8 @@ internal static class Faults
     {
         { Sign: Sign.Comma } comma => new("comma", comma.Start, "A comma parts two values. Write one here, decimals with a point: 42.5."),
         { IsFigure: true } run when tape.Ahead(-1).Is("in") => SlopeOrDistance(tape, tape.Ahead(-tape.At), tape.Ahead(-1), run),
-        var more => new("left-over", more.Start, $"\"{Quote(tape, more)}\" is more than the value asked here. Leave it out, or write it on a line of its own."),
+        var more => new("left-over", more.Start,
+            $"\"{Quote(tape, more)}\" is more than the value asked here. Leave it out, or write it on a line of its own."),
     };
 
     public static Fault TwoNumbers(Token first, Token second) =>
@@ -43,7 +46,9 @@ internal static class Faults
 
         var (a, b, c, d) = (tape.Now, tape.Ahead(2), tape.Ahead(4), tape.Ahead(6));
         return new[] { a, b, c, d }.Any(number => !number.IsWhole) || b.Value >= 12 || d.Value >= 12 ? null
-            : new("feet-or-inches", a.Start, $"{a.Text} feet {b.Text}, or something else? Write {InFeet(a, b)} x {InFeet(c, d)}, or {InInches(tape, a, b)} x {InInches(tape, c, d)}.");
+            : new("feet-or-inches", a.Start,
+                $"{a.Text} feet {b.Text}, or something else? Write {InFeet(a, b)} x {InFeet(c, d)}, or "
+                + $"{InInches(tape, a, b)} x {InInches(tape, c, d)}.");
     }
 
     public static Fault NotOnTape(string written, Token at) =>
@@ -61,19 +66,22 @@ internal static class Faults
     }
 
     public static Fault FractionOfMillimetre(Token at) =>
-        new("fraction-of-millimetre", at.Start, "A tape fraction, and the job is in millimetres. Write it with its unit, 42-1/2 in, or write the millimetres.");
+        new("fraction-of-millimetre", at.Start,
+            "A tape fraction, and the job is in millimetres. Write it with its unit, 42-1/2 in, or write the millimetres.");
 
     public static Fault LoneLength(TapeText tape, Token at) =>
         new("lone-number", at.Start, $"\"{Quote(tape, at)}\": inches or millimetres? Write 3 in or 3 mm, or fill the line \"units:\".");
 
     public static Fault WhichUnit(Token lone, Unit other) =>
-        new("which-unit", lone.Start, $"{lone.Text} of which unit? The other is in {other.Key}. Write both with a unit: 5 ft x 3 ft, 60 in x 36 in.");
+        new("which-unit", lone.Start,
+            $"{lone.Text} of which unit? The other is in {other.Key}. Write both with a unit: 5 ft x 3 ft, 60 in x 36 in.");
 
     public static Fault Leaning(Token at) =>
         new("strong-or-shy", at.Start, "Strong, shy, + and - go with one length by itself. Write the mark alone here.");
 
     public static Fault PastAFoot(Figure feet, Figure inches) =>
-        new("inches-past-a-foot", inches.First.Start, $"After {feet.First.Text} feet come inches below 12. Write it like {feet.First.Text}'-6 1/4\".");
+        new("inches-past-a-foot", inches.First.Start,
+            $"After {feet.First.Text} feet come inches below 12. Write it like {feet.First.Text}'-6 1/4\".");
 
     public static Fault NotWhole(Token at) => new("whole-number", at.Start, "A number of things, or a year, is whole. Write it like 4.");
 
@@ -87,45 +95,62 @@ internal static class Faults
     public static Fault TooSteep(Token at) => new("too-steep", at.Start, $"{at.Text} degrees is no floor. Write it like 1.2 deg.");
 
     public static Fault SlopeOrDistance(TapeText tape, Token rise, Token between, Token run) =>
-        new("slope-or-distance", rise.Start, $"A slope, or a drop over a distance? Write {Slice(tape, rise.Start, between.Start)} over {Quote(tape, run)}, or 1 in 48.");
+        new("slope-or-distance", rise.Start,
+            $"A slope, or a drop over a distance? Write {Slice(tape, rise.Start, between.Start)} over {Quote(tape, run)}, or 1 in 48.");
 
     public static Fault NoRun(TapeText tape, Token at) =>
         new("fall-without-run", at.Start, $"\"{Quote(tape, at)}\" over what distance? Write it like 1/2 over 36, 1/4 per ft, 2 % or 1:80.");
 
-    public static Fault PerWhat(Token at) => new("unknown-unit", at.Start, "A fall is so much per ft or per m. Write 1/4 per ft, or 20 mm per m.");
+    public static Fault PerWhat(Token at) =>
+        new("unknown-unit", at.Start, "A fall is so much per ft or per m. Write 1/4 per ft, or 20 mm per m.");
 
-    public static Fault RunOfNothing(Token at) => new("run-of-nothing", at.Start, "A fall goes over a distance above 0. Write it like 1/2 over 36.");
+    public static Fault RunOfNothing(Token at) =>
+        new("run-of-nothing", at.Start, "A fall goes over a distance above 0. Write it like 1/2 over 36.");
 
-    public static Fault OneOfTwo(TapeText tape, string wanted) => new("one-of-two", tape.Now.Start, $"Two lengths are asked here. Write {wanted}.");
+    public static Fault OneOfTwo(TapeText tape, string wanted) =>
+        new("one-of-two", tape.Now.Start, $"Two lengths are asked here. Write {wanted}.");
 
     public static Fault SideTooLong(string typed, int at) =>
-        new("side-too-long", at, $"{Cut(typed)} is more than {Limits.SideInches / 12} feet. Is a point or a dash lost? Write it like 60 x 36, or 42-1/2.");
+        new("side-too-long", at,
+            $"{Cut(typed)} is more than {Limits.SideInches / 12} feet. Is a point or a dash lost? Write it like 60 x 36, or 42-1/2.");
 
     public static Fault SizeOfNothing(Token at) => new("size-of-nothing", at.Start, "A size is above 0 both ways. Write it like 60 x 36.");
 
     public static Fault NoCorner(string typed, int at) =>
-        new("outline-corner", at, $"\"{Cut(typed)}\" is no corner. Write each as from left, from entry: {Outlines.Example}. Fractions with a dash: 42-1/2.");
+        new("outline-corner", at,
+            $"\"{Cut(typed)}\" is no corner. Write each as from left, from entry: {Outlines.Example}. Fractions with a dash: 42-1/2.");
 
-    public static Fault NoFloor() => new("outline-of-nothing", 0, $"These corners enclose no floor. Write them one after the other: {Outlines.Example}.");
+    public static Fault NoFloor() =>
+        new("outline-of-nothing", 0,
+        $"These corners enclose no floor. Write them one after the other: {Outlines.Example}.");
 
     public static Fault WallsCross(string one, string other, int at) =>
         new("outline-crosses", at, $"The wall {one} meets the wall {other}. Write the corners in the order in which one walks round.");
 
     public static Fault TooManyCorners(int at) =>
-        new("outline-corners", at, $"More than {Limits.Corners} corners. Leave out the small ones, or write the floor as a rectangle: 60 x 36.");
+        new("outline-corners", at,
+            $"More than {Limits.Corners} corners. Leave out the small ones, or write the floor as a rectangle: 60 x 36.");
 
-    public static Fault CutTooLarge(int at) => new("outline-cut", at, "What is left out is not smaller than the floor. Write it like 60 x 60 less 24 x 24 at left-back.");
+    public static Fault CutTooLarge(int at) =>
+        new("outline-cut", at,
+        "What is left out is not smaller than the floor. Write it like 60 x 60 less 24 x 24 at left-back.");
 
     public static Fault WhichCorner(string typed, int at) =>
         new("outline-where", at, $"\"{Cut(typed)}\": at which corner? Write left-back, \"right-back\", left jamb or right jamb after at.");
 
-    public static Fault FinishedFaces(int at) => new("outline-faces", at, "An outline goes along the finished faces. Write the finished size, or leave the line blank until it is known.");
+    public static Fault FinishedFaces(int at) =>
+        new("outline-faces", at,
+        "An outline goes along the finished faces. Write the finished size, or leave the line blank until it is known.");
 
     public static Fault NoLevel(string typed, int at) =>
-        new("levels-point", at, $"\"{Cut(typed)}\" is no point with its height. Write each as from left, from entry, then how high: {LevelSets.Example}. Fractions with a dash: 42-1/2.");
+        new("levels-point", at,
+            $"\"{Cut(typed)}\" is no point with its height. Write each as from left, from entry, then how high: "
+            + $"{LevelSets.Example}. Fractions with a dash: 42-1/2.");
 
     public static Fault LevelTooFar(string typed, int at) =>
-        new("level-too-far", at, $"\"{Cut(typed)}\" is more than {Limits.LevelInches / 12} feet from the level line. Is a point or a dash lost? Write it like 29-1/2.");
+        new("level-too-far", at,
+            $"\"{Cut(typed)}\" is more than {Limits.LevelInches / 12} feet from the level line. Is a point or a dash "
+            + $"lost? Write it like 29-1/2.");
 
     public static Fault NotOneNumber() => new("one-number", 0, "One exact number is asked here. Leave out over, under, strong and shy.");
 

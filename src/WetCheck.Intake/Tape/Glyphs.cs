@@ -34,7 +34,8 @@ internal static class Glyphs
     public static bool IsSpace(char c) => char.IsWhiteSpace(c);
 
     /// <summary>Characters that nobody sees: joiners, marks of direction, the mark at the start of a file.</summary>
-    public static bool IsUnseen(char c) => c is (>= '\u200B' and <= '\u200F') or (>= '\u202A' and <= '\u202E') or (>= '\u2060' and <= '\u2069') or '\uFEFF';
+    public static bool IsUnseen(char c) =>
+        c is (>= '\u200B' and <= '\u200F') or (>= '\u202A' and <= '\u202E') or (>= '\u2060' and <= '\u2069') or '\uFEFF';
 
     /// <summary>A raised digit or one below the line.</summary>
     public static bool IsSmallDigit(char c, out char digit)

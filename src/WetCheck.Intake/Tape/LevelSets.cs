@@ -2,7 +2,8 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>Reads levels of a floor: <c>0,0 3/4  30,0 3/4  30,18 0</c>, each a place and how high it is over one level line; <c>down</c> in front:
+/// <summary>Reads levels of a floor: <c>0,0 3/4  30,0 3/4  30,18 0</c>, each a place and how high it is over one level
+/// line; <c>down</c> in front:
 /// how far below.</summary>
 internal static class LevelSets
 {
@@ -52,7 +53,8 @@ internal static class LevelSets
 
             if (!point.IsRead || !height.IsRead)
             {
-                return !point.IsRead ? point.Fault with { Offset = point.Fault.Offset + start } : height.Fault! with { Offset = height.Fault!.Offset + words[first].Start };
+                return !point.IsRead ? point.Fault with { Offset = point.Fault.Offset + start }
+                    : height.Fault! with { Offset = height.Fault!.Offset + words[first].Start };
             }
 
             points.Add((point.Value.FromLeft, point.Value.FromEntry, down ? -height.Value.Inches : height.Value.Inches));
@@ -63,12 +65,14 @@ internal static class LevelSets
     }
 
     /// <summary>A length that may lie below the line: <c>-1/4</c>.</summary>
-    public static Taken<Level> Height(string typed, Unit? lone) => Signed(typed, lone) is { IsRead: true, Value.Inches: var inches } && inches.Abs > Limits.LevelInches
+    public static Taken<Level> Height(string typed, Unit? lone) =>
+        Signed(typed, lone) is { IsRead: true, Value.Inches: var inches } && inches.Abs > Limits.LevelInches
         ? Faults.LevelTooFar(typed, 0)
         : Signed(typed, lone);
 
     /// <summary>How far from a wall: <c>42-1/2</c>.</summary>
-    public static Taken<Level> Place(string typed, Unit? lone) => Signed(typed, lone) is { IsRead: true, Value.Inches: var inches } && inches.Abs > Limits.SideInches
+    public static Taken<Level> Place(string typed, Unit? lone) =>
+        Signed(typed, lone) is { IsRead: true, Value.Inches: var inches } && inches.Abs > Limits.SideInches
         ? Faults.SideTooLong(typed, 0)
         : Signed(typed, lone);
 
@@ -77,7 +81,8 @@ internal static class LevelSets
         var sign = typed.Length > 0 && typed[0] is '-' or '−' or '+' ? 1 : 0;
         var read = Notation.ReadLength(typed[sign..], lone);
         return !read.IsRead ? read.Fault with { Offset = read.Fault.Offset + sign }
-            : read.Value is { Exact: false, Amount: { IsPoint: true, Lo: { } inches } } ? new Level(sign == 1 && typed[0] != '+' ? -inches : inches, read.Value.Unit)
+            : read.Value is { Exact: false, Amount: { IsPoint: true, Lo: { } inches } }
+                ? new Level(sign == 1 && typed[0] != '+' ? -inches : inches, read.Value.Unit)
             : Faults.NotOneNumber();
     }
 

@@ -17,8 +17,10 @@ public static class Notation
 
     /// <summary>
     /// The number of an amount or a height, without words for direction or datum: <c>42-1/2</c>, <c>3'-6 1/4"</c>, <c>1080mm</c>,
-    /// <c>24 h</c>, <c>95 %</c>. <c>42-1/2+</c> and <c>42-1/2 strong</c> go up to half a mark (1/32 in, 0.5 mm) above, <c>-</c> and <c>shy</c> below;
-    /// <c>over 3</c> and <c>under 3</c> are bounds. These are <see cref="ReadingValue.OfAmount.Exact"/>. A slope is read by <see cref="ReadFall"/>.
+    /// <c>24 h</c>, <c>95 %</c>. <c>42-1/2+</c> and <c>42-1/2 strong</c> go up to half a mark (1/32 in, 0.5 mm) above,
+    /// <c>-</c> and <c>shy</c> below;
+    /// <c>over 3</c> and <c>under 3</c> are bounds. These are <see cref="ReadingValue.OfAmount.Exact"/>. A slope is
+    /// read by <see cref="ReadFall"/>.
     /// </summary>
     public static Taken<ReadingValue.OfAmount> ReadAmount(string text, Measure measure, Unit? lone)
     {
@@ -54,13 +56,15 @@ public static class Notation
         return tape.Whole(Pairs.Point(tape), Pairs.WantedPoint);
     }
 
-    /// <summary>A floor by its corners, from the left and from the entry: <c>0,0 60,0 60,36 36,36 36,60 0,60</c>. Or a rectangle that lacks a
+    /// <summary>A floor by its corners, from the left and from the entry: <c>0,0 60,0 60,36 36,36 36,60 0,60</c>. Or a
+    /// rectangle that lacks a
     /// corner: <c>60 x 60 less 24 x 24 at right-back</c>, <c>38 x 38 clipped 18 x 18 at right-back</c>.</summary>
     public static Taken<ReadingValue.OfOutline> ReadOutline(string text, Unit? lone) => text.Length > LongestText
         ? Faults.TooLong(LongestText, Outlines.Example)
         : Outlines.Read(text, lone);
 
-    /// <summary>Levels of a floor, each from the left, from the entry, up from any one level line: <c>0,0 3/4  30,0 3/4  30,18 0</c>; with <c>down</c> in
+    /// <summary>Levels of a floor, each from the left, from the entry, up from any one level line: <c>0,0 3/4  30,0 3/4
+    ///  30,18 0</c>; with <c>down</c> in
     /// front, down from it.</summary>
     public static Taken<ReadingValue.OfLevels> ReadLevels(string text, Unit? lone) => text.Length > LevelSets.LongestText
         ? Faults.TooLong(LevelSets.LongestText, LevelSets.Example)
@@ -75,12 +79,15 @@ public static class Notation
         if (measure == Measure.Slope)
         {
             var fall = ReadFall(text, lone);
-            return fall.IsRead ? new Quantity(measure, fall.Value.Rise / fall.Value.Run, fall.Value.ByRatio ? fall.Value.Unit : Unit.InchPerFoot) : fall.Fault;
+            return fall.IsRead
+                ? new Quantity(measure, fall.Value.Rise / fall.Value.Run,
+                fall.Value.ByRatio ? fall.Value.Unit : Unit.InchPerFoot) : fall.Fault;
         }
 
         var amount = ReadAmount(text, measure, lone);
         return !amount.IsRead ? amount.Fault
-            : !amount.Value.Exact && amount.Value.Amount is { IsPoint: true, Lo: { } value } ? new Quantity(measure, value, amount.Value.Unit)
+            : !amount.Value.Exact && amount.Value.Amount is { IsPoint: true, Lo: { } value }
+                ? new Quantity(measure, value, amount.Value.Unit)
             : Faults.NotOneNumber();
     }
 }

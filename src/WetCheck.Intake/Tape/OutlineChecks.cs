@@ -32,17 +32,21 @@ internal static class OutlineChecks
     }
 
     /// <summary>Two walls that share a corner lie on each other, or one of them has no length.</summary>
-    private static bool TurnsBack((Rational X, Rational Y) a, (Rational X, Rational Y) b, (Rational X, Rational Y) c, (Rational X, Rational Y) d)
+    private static bool TurnsBack((Rational X, Rational Y) a, (Rational X, Rational Y) b, (Rational X, Rational Y) c,
+        (Rational X, Rational Y) d)
     {
         var (shared, from, to) = b == c ? (b, a, d) : (a, b, c);
-        return a == b || c == d || (Turn(shared, from, to).Sign == 0 && ((from.X - shared.X) * (to.X - shared.X)) + ((from.Y - shared.Y) * (to.Y - shared.Y)) > 0);
+        return a == b || c == d
+            || (Turn(shared, from, to)
+            .Sign == 0 && ((from.X - shared.X) * (to.X - shared.X)) + ((from.Y - shared.Y) * (to.Y - shared.Y)) > 0);
     }
 
     private static bool Meet((Rational X, Rational Y) a, (Rational X, Rational Y) b, (Rational X, Rational Y) c, (Rational X, Rational Y) d)
     {
         var (atC, atD, atA, atB) = (Turn(a, b, c).Sign, Turn(a, b, d).Sign, Turn(c, d, a).Sign, Turn(c, d, b).Sign);
         return (atC * atD < 0 && atA * atB < 0)
-            || (atC == 0 && Within(a, b, c)) || (atD == 0 && Within(a, b, d)) || (atA == 0 && Within(c, d, a)) || (atB == 0 && Within(c, d, b));
+            || (atC == 0 && Within(a, b, c)) || (atD == 0 && Within(a, b, d)) || (atA == 0 && Within(c, d, a))
+                || (atB == 0 && Within(c, d, b));
     }
 
     /// <summary>Over zero where the third lies to the left of the way from the first to the second.</summary>
@@ -50,11 +54,14 @@ internal static class OutlineChecks
         ((to.X - from.X) * (at.Y - from.Y)) - ((to.Y - from.Y) * (at.X - from.X));
 
     private static bool Within((Rational X, Rational Y) a, (Rational X, Rational Y) b, (Rational X, Rational Y) on) =>
-        on.X >= Rational.Min(a.X, b.X) && on.X <= Rational.Max(a.X, b.X) && on.Y >= Rational.Min(a.Y, b.Y) && on.Y <= Rational.Max(a.Y, b.Y);
+        on.X >= Rational.Min(a.X, b.X) && on.X <= Rational.Max(a.X, b.X) && on.Y >= Rational.Min(a.Y, b.Y)
+            && on.Y <= Rational.Max(a.Y, b.Y);
 
     private static string Say((Rational X, Rational Y) from, (Rational X, Rational Y) to) => $"{Say(from)} to {Say(to)}";
 
     private static string Say((Rational X, Rational Y) corner) => $"{Say(corner.X)},{Say(corner.Y)}";
 
-    private static string Say(Rational inches) => inches.Denominator.IsOne ? inches.ToString() : inches.Approximate.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
+    private static string Say(Rational inches) =>
+        inches.Denominator.IsOne ? inches.ToString()
+        : inches.Approximate.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -56,7 +56,8 @@ internal static class Outlines
             corners.RemoveAt(corners.Count - 1);
         }
 
-        return OutlineChecks.Fault(corners, starts) is { } fault ? fault : new ReadingValue.OfOutline(new CornerPoints(corners), unit ?? Unit.Inch);
+        return OutlineChecks.Fault(corners, starts) is { } fault ? fault
+            : new ReadingValue.OfOutline(new CornerPoints(corners), unit ?? Unit.Inch);
     }
 
     /// <summary>Parted by semicolons or, where there are none, by blanks that stand before a figure and not after a comma.</summary>

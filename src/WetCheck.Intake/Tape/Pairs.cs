@@ -85,7 +85,8 @@ internal static class Pairs
             return null;
         }
 
-        if (Falls.Units(tape, one, other) is not var (a, b) || Lengths.Exact(tape, one, a) is not { } first || Lengths.Exact(tape, other, b) is not { } second)
+        if (Falls.Units(tape, one, other) is not var (a, b) || Lengths.Exact(tape, one, a) is not { } first
+            || Lengths.Exact(tape, other, b) is not { } second)
         {
             return null;
         }

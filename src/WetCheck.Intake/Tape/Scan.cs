@@ -43,7 +43,8 @@ internal sealed class Scan(string text)
 
     private char Peek(int ahead = 0) => _at + ahead < text.Length ? Glyphs.Plain(text[_at + ahead]) : '\0';
 
-    private void Add(Sign sign, string typed, int start, Rational value = default) => _tokens.Add(new Token(sign, typed, value, start, _gap));
+    private void Add(Sign sign, string typed, int start, Rational value = default) =>
+        _tokens.Add(new Token(sign, typed, value, start, _gap));
 
     private void Piece()
     {
@@ -142,7 +143,9 @@ internal sealed class Scan(string text)
             return;
         }
 
-        if (Peek() is '²' or '³' || (Peek() is '2' or '3' && UnitWords.MayBeRaised(word) && !char.IsLetterOrDigit(Peek(1)) && Peek(1) is not ('/' or '.' or '\'' or '"' or '-')))
+        if (Peek() is '²' or '³'
+            || (Peek() is '2' or '3' && UnitWords.MayBeRaised(word) && !char.IsLetterOrDigit(Peek(1))
+            && Peek(1) is not ('/' or '.' or '\'' or '"' or '-')))
         {
             word += Peek() is '²' or '2' ? '2' : '3';
             _at++;

@@ -77,7 +77,9 @@ internal sealed partial class ProblemList
     private string Typed(At at) => _sources.TryGetValue(at.File, out var source) ? VisibleText.Of(Shown(source.Line(at.Line))) : "";
 
     /// <summary>What is quoted of the file is shown by its beginning, in one line.</summary>
-    private static string Said(string say) => LongQuote().Replace(VisibleText.Of(say).Replace('\r', ' ').Replace('\t', ' '), quote => $"{quote.Value[..LongestQuoted]}...\"");
+    private static string Said(string say) =>
+        LongQuote().Replace(VisibleText.Of(say).Replace('\r', ' ').Replace('\t', ' '),
+        quote => $"{quote.Value[..LongestQuoted]}...\"");
 
     /// <summary>A line longer than any hand types is not shown whole.</summary>
     private static string Shown(string line) => line.Length <= LongestShown ? line : line[..LongestShown];

@@ -62,7 +62,8 @@ internal static class Document
                     return null;
                 }
 
-                lines = fault.Reason.Code == Messages.SecondDocument().Code ? lines[..(fault.At.Line - 1)] : WithoutLine(lines, fault.At.Line);
+                lines = fault.Reason.Code == Messages.SecondDocument().Code ? lines[..(fault.At.Line - 1)]
+                    : WithoutLine(lines, fault.At.Line);
             }
         }
 

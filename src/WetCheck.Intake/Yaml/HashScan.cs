@@ -13,7 +13,8 @@ internal static class HashScan
                 continue;
             }
 
-            if (Hash(shape.Line) is { } hash && hash + 1 < shape.Line.Length && !char.IsWhiteSpace(shape.Line[hash + 1]) && shape.Line[hash + 1] != '#')
+            if (Hash(shape.Line) is { } hash && hash + 1 < shape.Line.Length && !char.IsWhiteSpace(shape.Line[hash + 1])
+                && shape.Line[hash + 1] != '#')
             {
                 var whole = shape.Key is null ? shape.Content : shape.Line[shape.ValueOffset..].Trim();
                 problems.Add(source.Place(number, hash + 1), Messages.HashStartsComment(shape.Line[hash..], whole));
@@ -21,7 +22,9 @@ internal static class HashScan
 
             if (shape.OpensBlock)
             {
-                while (number < source.Lines.Count && (source.Line(number + 1).Trim().Length == 0 || LineShape.Of(source.Line(number + 1)).Indent > shape.Indent))
+                while (number < source.Lines.Count
+                    && (source.Line(number + 1).Trim().Length == 0 || LineShape.Of(source.Line(number + 1))
+                    .Indent > shape.Indent))
                 {
                     number++;
                 }

@@ -53,7 +53,9 @@ internal sealed partial class LineShape
         if (Key is null)
         {
             return NoSpace().Match(Content) is { Success: true } glued
-                ? (Lead.Length + glued.Groups["value"].Index + 1, Messages.NoSpaceAfterColon(glued.Groups["key"].Value, glued.Groups["value"].Value), $"{Lead}{glued.Groups["key"].Value}: \"\"")
+                ? (Lead.Length + glued.Groups["value"].Index + 1,
+                    Messages.NoSpaceAfterColon(glued.Groups["key"].Value, glued.Groups["value"].Value),
+                    $"{Lead}{glued.Groups["key"].Value}: \"\"")
                 : (Lead.Length + 1, Messages.NoColon(Content), "");
         }
 

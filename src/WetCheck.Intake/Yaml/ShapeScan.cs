@@ -60,7 +60,8 @@ internal sealed class ShapeScan
 
     /// <summary>A text that goes on in the next line.</summary>
     private bool IsRunOn(LineShape shape) =>
-        shape.Key is null && _before is { Shape: { Value.Length: > 0 } above } && shape.Indent > above.Indent && !shape.Content.Contains(':', StringComparison.Ordinal);
+        shape.Key is null && _before is { Shape: { Value.Length: > 0 } above } && shape.Indent > above.Indent
+            && !shape.Content.Contains(':', StringComparison.Ordinal);
 
     private LineShape Aligned(LineShape shape, int number)
     {
@@ -109,7 +110,9 @@ internal sealed class ShapeScan
             }
 
             var last = LastDeeper(before.Number, before.Shape.Indent);
-            Report(before.Number, before.Shape.ValueOffset + 1, Messages.AnswerAboveQuestions(before.Shape.Key!, before.Shape.Value, LinesWithin(before.Number + 1, last)), before.Shape.Blank());
+            Report(before.Number, before.Shape.ValueOffset + 1,
+                Messages.AnswerAboveQuestions(before.Shape.Key!, before.Shape.Value,
+                LinesWithin(before.Number + 1, last)), before.Shape.Blank());
             return true;
         }
 

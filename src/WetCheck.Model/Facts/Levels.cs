@@ -61,7 +61,8 @@ public sealed class Levels(IReadOnlyList<LevelStep> steps, IReadOnlyDictionary<s
 /// <param name="Fact">Null for a bound that nature sets.</param>
 public sealed record LevelStep(string From, string To, Fact? Fact, Interval Bound)
 {
-    public Spread Given(bool onPaper) => Fact?.Given(onPaper) is Known.Number { Spread: var spread } ? spread.Intersect(Bound) : Spread.Within(Bound);
+    public Spread Given(bool onPaper) =>
+        Fact?.Given(onPaper) is Known.Number { Spread: var spread } ? spread.Intersect(Bound) : Spread.Within(Bound);
 }
 
 /// <summary>Steps from one datum to another; a step taken downwards is false.</summary>

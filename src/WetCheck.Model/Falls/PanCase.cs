@@ -2,7 +2,8 @@ namespace WetCheck.Model;
 
 /// <summary>A floor with a level rim, held against one limit with the drain taken one way.</summary>
 /// <param name="Feasible">Unknown: the drain's place is not known.</param>
-/// <param name="Window">Heights of the rim over the drain between which it keeps to the limit; the first over the second where none does.</param>
+/// <param name="Window">Heights of the rim over the drain between which it keeps to the limit; the first over the
+/// second where none does.</param>
 /// <param name="Mark">The lowest mark of the tape within; null: none.</param>
 /// <param name="Height">That of which the falls are told: the mark, else the least.</param>
 /// <param name="Steepest">Of all planes.</param>
@@ -32,7 +33,8 @@ public sealed record PanCase(
     public IReadOnlyList<PanEnd> Ends { get; init; } = [];
 
     /// <summary>Nothing worked out yet.</summary>
-    public static PanCase Of(PanLimits limits, DrainTaken taken) => new(limits, taken, Tri.Unknown, null, null, null, [], [], null, [], null, [], []);
+    public static PanCase Of(PanLimits limits, DrainTaken taken) =>
+        new(limits, taken, Tri.Unknown, null, null, null, [], [], null, [], null, [], []);
 }
 
 /// <summary>How the drain is taken: as its middle, with its grate, as a channel, as a channel along a wall.</summary>
@@ -55,7 +57,8 @@ public sealed record PanHidden(string Side, Spot By);
 
 /// <summary>Something that could be made otherwise.</summary>
 /// <param name="Kind">Of the words that say it: <c>move-drain</c>.</param>
-/// <param name="Cost">1 and over only the mortar, 2 the pipe under the floor, 3 another drain, 4 a second one; a thousandth for each inch.</param>
+/// <param name="Cost">1 and over only the mortar, 2 the pipe under the floor, 3 another drain, 4 a second one; a
+/// thousandth for each inch.</param>
 /// <param name="Figures">For the slots of its sentence.</param>
 public sealed record PanWay(string Kind, double Cost, IReadOnlyList<PanFigure> Figures);
 

@@ -1,6 +1,9 @@
 namespace WetCheck.Model;
 
-/// <summary>What the falls of one floor come to, worked out from figures as read. Lengths in inches, falls as rise over run; approximate, for showing.</summary>
+/// <summary>
+/// What the falls of one floor come to, worked out from figures as read. Lengths in inches, falls as rise over run;
+/// approximate, for showing.
+/// </summary>
 /// <param name="Outline">Corners against the clock, seen from above; empty: not known.</param>
 /// <param name="Sides">Its walls, clockwise from the entry.</param>
 /// <param name="Drain">Null: not known.</param>

@@ -33,7 +33,8 @@ public enum Phase { Presence, When, Version, Require }
 /// <param name="Versions">Those in force, in the order of the rule; empty for a rule without versions.</param>
 /// <param name="Codes">The codes of these worlds, where the versions look at a code.</param>
 /// <param name="Tests">The comparisons of the requirement that were made, the one that decides first.</param>
-public sealed record Side(IReadOnlyList<RuleVersion> Versions, IReadOnlyList<CodeRange> Codes, Outcome Outcome, IReadOnlyList<Measured> Tests);
+public sealed record Side(IReadOnlyList<RuleVersion> Versions, IReadOnlyList<CodeRange> Codes, Outcome Outcome,
+    IReadOnlyList<Measured> Tests);
 
 /// <summary>One test of a requirement, as it was made.</summary>
 /// <param name="Condition">A <see cref="Condition.Compare"/> or <see cref="Condition.Is"/>.</param>

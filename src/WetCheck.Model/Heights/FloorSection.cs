@@ -1,6 +1,9 @@
 namespace WetCheck.Model;
 
-/// <summary>What can be drawn of a floor cut from the back wall through the drain and the curb. Inches above <see cref="Zero"/>; null: not told as one number.</summary>
+/// <summary>
+/// What can be drawn of a floor cut from the back wall through the drain and the curb. Inches above <see cref="Zero"/>;
+/// null: not told as one number.
+/// </summary>
 /// <param name="Zero">The liner at the drain; without a liner the top of the drain.</param>
 /// <param name="HasLiner">Else a bonded membrane lies on the bed or the tray.</param>
 /// <param name="Depth">From the entry to the back wall; null: no section can be drawn.</param>

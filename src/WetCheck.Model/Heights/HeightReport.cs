@@ -40,7 +40,8 @@ public sealed record HeightLine(HeightGroup Group, string Key, string Place, Hei
 /// <param name="Least">Above <paramref name="Datum"/>.</param>
 /// <param name="Codes">Families that ask it; empty: all.</param>
 /// <param name="Rows">Of the sources of the book.</param>
-public sealed record HeightAsked(string Key, string Datum, HeightTold Least, Quantity Limit, string LimitDatum, IReadOnlyList<string> Codes, IReadOnlyList<string> Rows);
+public sealed record HeightAsked(string Key, string Datum, HeightTold Least, Quantity Limit, string LimitDatum,
+    IReadOnlyList<string> Codes, IReadOnlyList<string> Rows);
 
 /// <summary>A layer with water on it.</summary>
 /// <param name="Layer">Of the words that name it: <c>liner</c>, <c>membrane</c>, <c>floor</c>.</param>
@@ -49,7 +50,8 @@ public sealed record HeightAsked(string Key, string Datum, HeightTold Least, Qua
 /// <param name="Ways">Where water leaves, as far as its height is known, the lowest first.</param>
 /// <param name="Open">Those of which only bounds are known.</param>
 /// <param name="Unseen">Kinds of exits of which nobody has said that all have been seen.</param>
-public sealed record WaterStand(string Layer, bool InUse, string Datum, IReadOnlyList<WaterWay> Ways, IReadOnlyList<WaterWay> Open, IReadOnlyList<string> Unseen)
+public sealed record WaterStand(string Layer, bool InUse, string Datum, IReadOnlyList<WaterWay> Ways,
+    IReadOnlyList<WaterWay> Open, IReadOnlyList<string> Unseen)
 {
     /// <summary>Whether the lowest is at the entry, where it is seen. Unknown where another may be lower.</summary>
     public Tri AtTheEntry =>

@@ -1,6 +1,9 @@
 namespace WetCheck.Model;
 
-/// <summary>Levels of a floor read in one go, one fact together: inches from the left wall, from the entry, and up from any one level line, exact.</summary>
+/// <summary>
+/// Levels of a floor read in one go, one fact together: inches from the left wall, from the entry, and up from any one
+/// level line, exact.
+/// </summary>
 public sealed class LevelSet(IReadOnlyList<(Rational FromLeft, Rational FromEntry, Rational Up)> points) : IEquatable<LevelSet>
 {
     public IReadOnlyList<(Rational FromLeft, Rational FromEntry, Rational Up)> All { get; } = points;

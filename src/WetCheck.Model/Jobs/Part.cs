@@ -62,5 +62,7 @@ public sealed class Part
     }
 
     private static string Key(PartKind kind, Place? place, int? index, bool isOther) =>
-        string.Join('/', new[] { kind.Name, place?.Name, isOther ? "other" : index?.ToString(System.Globalization.CultureInfo.InvariantCulture) }.OfType<string>());
+        string.Join('/',
+            new[] { kind.Name, place?.Name,
+            isOther ? "other" : index?.ToString(System.Globalization.CultureInfo.InvariantCulture) }.OfType<string>());
 }

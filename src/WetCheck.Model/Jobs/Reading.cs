@@ -4,7 +4,8 @@ namespace WetCheck.Model;
 /// <param name="Planned">Not built yet.</param>
 /// <param name="Tool">Null: the tool of its question.</param>
 /// <param name="Date">As typed, RFC 3339 date or date and time; null: before all dated ones.</param>
-public sealed record Reading(ReadingValue Value, bool Planned, string Typed, At At, Tool? Tool = null, string? By = null, string? Date = null)
+public sealed record Reading(ReadingValue Value, bool Planned, string Typed, At At, Tool? Tool = null,
+    string? By = null, string? Date = null)
 {
     /// <summary>Which photo shows it, as typed.</summary>
     public string? Photo { get; init; }
@@ -29,7 +30,8 @@ public abstract record ReadingValue
     public sealed record OfFall(Rational Rise, Rational Run, Unit Unit, bool ByRatio = false) : ReadingValue;
 
     /// <summary>Inches. <paramref name="Between"/>: finished, to studs, overall.</summary>
-    /// <param name="Floor">Square inches, of a floor that is no rectangle or loses some to a seat: <c>32 x 32 finished, floor 880 sq in</c>.</param>
+    /// <param name="Floor">Square inches, of a floor that is no rectangle or loses some to a seat: <c>32 x 32 finished,
+    /// floor 880 sq in</c>.</param>
     public sealed record OfSize(Rational Width, Rational Depth, Between Between, Unit Unit, Rational? Floor = null) : ReadingValue;
 
     /// <summary>Inches from the left wall and from the entry.</summary>

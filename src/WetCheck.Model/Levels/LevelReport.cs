@@ -3,7 +3,8 @@ namespace WetCheck.Model;
 /// <summary>What level readings of a floor come to. Lengths in inches, falls as rise over run; approximate, for showing.</summary>
 /// <param name="Readings">So many were read.</param>
 /// <param name="Half">Half a mark of their tool; null: none was read.</param>
-/// <param name="Spacing">How far they stand apart; a hollow narrower than twice that can hide between them. Null: no three of them make a triangle.</param>
+/// <param name="Spacing">How far they stand apart; a hollow narrower than twice that can hide between them. Null: no
+/// three of them make a triangle.</param>
 /// <param name="Planes">One for each wall, then the folds; empty where the drain can't see every wall.</param>
 /// <param name="Ponds">Where water stands, the deepest first; empty, too, where the drain was not read.</param>
 /// <param name="Flats">Where the floor is proven flatter than the least fall.</param>
@@ -23,7 +24,10 @@ public sealed record LevelReport(
     IReadOnlyList<LevelContour> Contours,
     IReadOnlyList<PanMissing> Missing)
 {
-    /// <summary>Where water that rises first gets to the edge of the floor, and how high it then stands over the drain; null: the drain or no edge was read.</summary>
+    /// <summary>
+    /// Where water that rises first gets to the edge of the floor, and how high it then stands over the drain; null:
+    /// the drain or no edge was read.
+    /// </summary>
     public (Spot At, double Height)? FirstOut { get; init; }
 }
 
@@ -64,7 +68,8 @@ public enum LevelVerdict
     Correction,
 }
 
-/// <param name="Depth">At the deepest reading; <paramref name="Least"/> over zero: water stands there whatever the marks leave open.</param>
+/// <param name="Depth">At the deepest reading; <paramref name="Least"/> over zero: water stands there whatever the
+/// marks leave open.</param>
 /// <param name="Area">Square inches.</param>
 /// <param name="Volume">Cubic inches.</param>
 public sealed record LevelPond(Spot At, double Depth, double Least, double Most, double Area, double Volume);

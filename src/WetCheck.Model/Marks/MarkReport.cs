@@ -1,9 +1,13 @@
 namespace WetCheck.Model;
 
-/// <summary>What is marked before mortar is placed. Lengths in inches, falls as rise over run. Zero is the top of the drain, finished.</summary>
+/// <summary>
+/// What is marked before mortar is placed. Lengths in inches, falls as rise over run. Zero is the top of the drain,
+/// finished.
+/// </summary>
 /// <param name="Plan">Null: none is worked out, and <paramref name="Why"/> or what is missing says so.</param>
 /// <param name="Why">Of the words that say it, <c>no-mark</c>; empty where there is a plan, or something is not known.</param>
-/// <param name="Window">Between which a level rim would keep to all limits; the first over the second where none does. Null: not worked out.</param>
+/// <param name="Window">Between which a level rim would keep to all limits; the first over the second where none does.
+/// Null: not worked out.</param>
 /// <param name="Missing">What has to be known before more can be told.</param>
 public sealed record MarkReport(MarkPlan? Plan, string Why, (double Least, double Most)? Window, IReadOnlyList<PanMissing> Missing);
 
@@ -42,7 +46,8 @@ public sealed record MarkPlan(
 /// <param name="Length">To the nearest mark of the tape.</param>
 /// <param name="Height">At the wall.</param>
 /// <param name="Marks">Between: how far from the drain, and the height there.</param>
-public sealed record MarkRib(string Kind, string Name, Spot From, Spot To, double Length, double Height, IReadOnlyList<(double Far, double Height)> Marks);
+public sealed record MarkRib(string Kind, string Name, Spot From, Spot To, double Length, double Height,
+    IReadOnlyList<(double Far, double Height)> Marks);
 
 /// <param name="Kept">By the floor as it comes of the marks alone.</param>
 /// <param name="Tight">A mark at the wall half a mark of the tape off can break it.</param>

@@ -10,7 +10,8 @@ public enum BuiltAs { LinerUnderMortar, BondedMembrane, FormedTray }
 /// <param name="Built">As the job says; null: not said, or there is no such floor.</param>
 /// <param name="Ways">As it is built first, then the others.</param>
 /// <param name="Water">Standing in a flood test over the foot of the walls; null: not known.</param>
-public sealed record MudReport(double? Area, double? Fall, double? Rim, BuiltAs? Built, IReadOnlyList<MudWay> Ways, MudWater? Water, IReadOnlyList<PanMissing> Missing);
+public sealed record MudReport(double? Area, double? Fall, double? Rim, BuiltAs? Built, IReadOnlyList<MudWay> Ways,
+    MudWater? Water, IReadOnlyList<PanMissing> Missing);
 
 /// <summary>One way to build the floor. No layers: it takes no bed.</summary>
 public sealed record MudWay(BuiltAs As, IReadOnlyList<MudLayer> Layers, MudAmount Whole);

@@ -64,7 +64,8 @@ public readonly record struct Interval(Rational? Lo, Rational? Hi, bool LoOpen =
         return new Interval(Over(rise.Lo, widest: false), Over(rise.Hi, widest: true), rise.LoOpen, rise.HiOpen);
     }
 
-    public static Interval Min(Interval a, Interval b) => new(Least(a.Lo, b.Lo), a.Hi is null ? b.Hi : b.Hi is null ? a.Hi : Rational.Min(a.Hi.Value, b.Hi.Value));
+    public static Interval Min(Interval a, Interval b) =>
+        new(Least(a.Lo, b.Lo), a.Hi is null ? b.Hi : b.Hi is null ? a.Hi : Rational.Min(a.Hi.Value, b.Hi.Value));
 
     public static Interval Max(Interval a, Interval b) => -Min(-a, -b);
 

@@ -38,7 +38,9 @@ public sealed record Unit(string Key, Measure Measure, Rational Factor, Rational
     ];
 
     /// <summary>True of the units that a metric tape carries.</summary>
-    public bool IsMetric => this == Millimetre || this == Centimetre || this == Metre || this == SquareMetre || this == Litre || this == Celsius;
+    public bool IsMetric =>
+        this == Millimetre || this == Centimetre || this == Metre || this == SquareMetre || this == Litre
+        || this == Celsius;
 
     public Rational ToBase(Rational number) => (number * Factor) + Shift;
 

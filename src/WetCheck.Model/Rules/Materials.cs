@@ -5,7 +5,8 @@ namespace WetCheck.Model;
 /// <param name="Mortar">Likewise, set.</param>
 /// <param name="TestDepth">Inches of water over the foot of the walls in a flood test.</param>
 /// <param name="Waste">More than fills the floor, in hundredths of it.</param>
-public sealed record Materials(MaterialFigure? Water, MaterialFigure? Mortar, MaterialFigure? TestDepth, MaterialFigure? Waste, IReadOnlyList<MortarBag> Bags, IReadOnlyList<MortarMix> Mixes)
+public sealed record Materials(MaterialFigure? Water, MaterialFigure? Mortar, MaterialFigure? TestDepth,
+    MaterialFigure? Waste, IReadOnlyList<MortarBag> Bags, IReadOnlyList<MortarMix> Mixes)
 {
     /// <summary>The step between two tiles that passes, beside a joint under <see cref="JointFrom"/>; inches.</summary>
     public MaterialFigure? LippageNarrow { get; init; }
@@ -19,7 +20,9 @@ public sealed record Materials(MaterialFigure? Water, MaterialFigure? Mortar, Ma
 
     /// <summary>Rows of the sources that they are taken from, with their places.</summary>
     public IEnumerable<(string Row, At At)> Rows =>
-        [.. new[] { Water, Mortar, TestDepth, Waste, LippageNarrow, LippageWide, JointFrom }.OfType<MaterialFigure>().Select(one => (one.Row, one.At)), .. Bags.Select(bag => (bag.Row, bag.At)), .. Mixes.Select(mix => (mix.Row, mix.At))];
+        [.. new[] { Water, Mortar, TestDepth, Waste, LippageNarrow, LippageWide, JointFrom }.OfType<MaterialFigure>()
+            .Select(one => (one.Row, one.At)), .. Bags.Select(bag => (bag.Row, bag.At)),
+            .. Mixes.Select(mix => (mix.Row, mix.At))];
 }
 
 public sealed record MaterialFigure(Rational Number, string Row, At At);

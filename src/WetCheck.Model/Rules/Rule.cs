@@ -37,7 +37,13 @@ public sealed record Rule(
 
     /// <summary>The readings its conditions test, each once.</summary>
     public IEnumerable<ReadingKind> Readings => Conditions()
-        .Select(condition => condition switch { Condition.Is choice => choice.Path.Reading, Condition.Compare compare => compare.Path.Reading, _ => null })
+        .Select(condition =>
+            condition switch
+            {
+                Condition.Is choice => choice.Path.Reading,
+                Condition.Compare compare => compare.Path.Reading,
+                _ => null
+            })
         .OfType<ReadingKind>().Distinct();
 
     /// <summary>Every condition of the rule, in its body and its versions.</summary>
@@ -60,7 +66,10 @@ public abstract record RuleBody
     /// <summary>Fills a yes or no reading of its part, and of the parts above of the named kinds.</summary>
     public sealed record Conclude(ReadingKind Reading, IReadOnlyList<string> Climbs) : RuleBody;
 
-    /// <summary>Shown from one stop until another, unless its condition is No. Stops that a method does not have count as passed by.</summary>
+    /// <summary>
+    /// Shown from one stop until another, unless its condition is No. Stops that a method does not have count as passed
+    /// by.
+    /// </summary>
     public sealed record Caution(string? From, string Until) : RuleBody;
 
     /// <summary>Shown when its condition is Yes.</summary>
@@ -86,4 +95,5 @@ public enum Severity { Stop, BeforeCover, BeforeSignOff, TouchUp }
 /// <param name="Good">For the owner: a good answer.</param>
 /// <param name="Helper">For the helper, where it differs from the fix; else empty.</param>
 /// <param name="See">For the owner: what to ask to see while nothing is known of it; else empty.</param>
-public sealed record RuleTexts(string One, string Many, string Say, string Two, string Why, string Fix, string Seen, string Ask, string Good, string Helper, string See = "");
+public sealed record RuleTexts(string One, string Many, string Say, string Two, string Why, string Fix, string Seen,
+    string Ask, string Good, string Helper, string See = "");

@@ -32,7 +32,8 @@ public sealed record RuleBook(
 
 /// <summary>Who says so.</summary>
 /// <param name="Of">The code family this entry speaks for; null: any.</param>
-public sealed record SourceEntry(string Row, string Publisher, string Document, string Section, string Editions, string? Of, SourceStatus Status)
+public sealed record SourceEntry(string Row, string Publisher, string Document, string Section, string Editions,
+    string? Of, SourceStatus Status)
 {
     /// <summary>Of a local change: the file that says it; else empty.</summary>
     public string GivenIn { get; init; } = "";
@@ -51,4 +52,5 @@ public enum SourceStatus { Seen, SecondHand, FromMemory, Computed, Practice }
 /// <param name="Job">A job file, as text with its own place.</param>
 /// <param name="Expect">By place name, empty for a part without one: <c>correction on paper</c>, <c>yes</c>, <c>shown</c>.</param>
 /// <param name="Asks">Questions that must be among the looks, as <c>kind.reading</c>.</param>
-public sealed record RuleCase(string Rule, string Name, string Job, IReadOnlyDictionary<string, string> Expect, IReadOnlyList<string> Asks, At At);
+public sealed record RuleCase(string Rule, string Name, string Job, IReadOnlyDictionary<string, string> Expect,
+    IReadOnlyList<string> Asks, At At);

@@ -1,6 +1,9 @@
 namespace WetCheck.Model;
 
-/// <summary>A way in which old work fails: what must be seen for it, what speaks for it, what rules it out. It describes, it never charges.</summary>
+/// <summary>
+/// A way in which old work fails: what must be seen for it, what speaks for it, what rules it out. It describes, it
+/// never charges.
+/// </summary>
 /// <param name="Id">Its file below <c>causes/</c>: <c>low-nail</c>.</param>
 /// <param name="Number">Permanent: <c>M-06</c>.</param>
 /// <param name="Given">How the old work was built, for it to be possible: no sign of trouble by itself.</param>

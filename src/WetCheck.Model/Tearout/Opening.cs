@@ -7,7 +7,9 @@ namespace WetCheck.Model;
 /// <param name="Before">Said before the first test, one sentence each.</param>
 /// <param name="HowFar">How far to open.</param>
 /// <param name="NoCures">What is no cure.</param>
-public sealed record Opening(IReadOnlyList<string> Gate, IReadOnlyList<Expected> Expected, IReadOnlyList<LeakTest> Tests, IReadOnlyList<Words> Before, IReadOnlyList<Words> HowFar, IReadOnlyList<Words> NoCures)
+public sealed record Opening(IReadOnlyList<string> Gate, IReadOnlyList<Expected> Expected,
+    IReadOnlyList<LeakTest> Tests, IReadOnlyList<Words> Before, IReadOnlyList<Words> HowFar,
+    IReadOnlyList<Words> NoCures)
 {
     public static Opening None { get; } = new([], [], [], [], [], []);
 }
@@ -21,4 +23,5 @@ public sealed record Expected(Condition? When, Words Say, IReadOnlyList<string> 
 /// <param name="Symptoms">Choices of the old work's symptom for which it is worth doing.</param>
 /// <param name="Points">Ids of the causes that a wet result points to.</param>
 public sealed record LeakTest(
-    string Number, Path Result, IReadOnlyList<string> Symptoms, Words Do, Words Takes, Words Clears, IReadOnlyList<string> Points, Words Caution, IReadOnlyList<string> Rows, At At);
+    string Number, Path Result, IReadOnlyList<string> Symptoms, Words Do, Words Takes, Words Clears,
+        IReadOnlyList<string> Points, Words Caution, IReadOnlyList<string> Rows, At At);

@@ -31,7 +31,8 @@ public sealed record Sign(Part Part, Fact Fact);
 /// <param name="Signs">Seen, and accounted for by it.</param>
 /// <param name="Missing">Given or needed, and not seen yet.</param>
 /// <param name="Against">Seen, and ruling it out.</param>
-public sealed record CauseSeen(Cause Cause, Fit Fit, IReadOnlyList<Sign> Signs, IReadOnlyList<Condition> Missing, IReadOnlyList<Sign> Against);
+public sealed record CauseSeen(Cause Cause, Fit Fit, IReadOnlyList<Sign> Signs, IReadOnlyList<Condition> Missing,
+    IReadOnlyList<Sign> Against);
 
 /// <summary>All it needs was seen; something that speaks for it was, and nothing against it; nothing was; something rules it out.</summary>
 public enum Fit { Fits, MayBe, Unseen, RuledOut }

@@ -5,5 +5,6 @@ public sealed record At(string File, int Line, int Column)
 {
     public static readonly At Nowhere = new("", 0, 0);
 
-    public override string ToString() => Line == 0 ? File : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{File}:{Line}:{Column}");
+    public override string ToString() =>
+        Line == 0 ? File : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{File}:{Line}:{Column}");
 }

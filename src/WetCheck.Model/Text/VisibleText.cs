@@ -45,7 +45,9 @@ public static class VisibleText
     /// </summary>
     public static bool IsUnseen(char c) =>
         (char.IsControl(c) && c is not ('\t' or '\n' or '\r'))
-        || c is '\u00AD' or '\u034F' or '\u115F' or '\u1160' or '\u17B4' or '\u17B5' or '\u2800' or '\u3164' or '\uFFA0' or '\u061C' or '\u180E' or (>= '\u200B' and <= '\u200F') or (>= '\u2028' and <= '\u202E') or (>= '\u2060' and <= '\u206F') or '\uFEFF' or (>= '\uFFF9' and <= '\uFFFB') or '\uFFFE' or '\uFFFF';
+        || c is '\u00AD' or '\u034F' or '\u115F' or '\u1160' or '\u17B4' or '\u17B5' or '\u2800' or '\u3164' or '\uFFA0' or '\u061C'
+            or '\u180E' or (>= '\u200B' and <= '\u200F') or (>= '\u2028' and <= '\u202E')
+            or (>= '\u2060' and <= '\u206F') or '\uFEFF' or (>= '\uFFF9' and <= '\uFFFB') or '\uFFFE' or '\uFFFF';
 
     /// <summary>Tags, U+E0000 to U+E0FFF: letters that no screen shows.</summary>
     public static bool IsUnseenPair(char high, char low) =>

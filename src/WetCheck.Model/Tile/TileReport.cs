@@ -3,8 +3,10 @@ namespace WetCheck.Model;
 /// <summary>How rigid tiles fit the folds of a floor with a level rim. Inches.</summary>
 /// <param name="Rim">Over the drain, for which it is worked out; null: none is settled.</param>
 /// <param name="Folds">Empty: one plane, or not known.</param>
-/// <param name="Allowed">The step between neighbours that the book lets pass, the tile's own warp not counted; null: the book has none.</param>
-/// <param name="LargestUncut">The largest square tile, square to the walls, that keeps to it wherever its grid lies; null: not known, or any does.</param>
+/// <param name="Allowed">The step between neighbours that the book lets pass, the tile's own warp not counted; null:
+/// the book has none.</param>
+/// <param name="LargestUncut">The largest square tile, square to the walls, that keeps to it wherever its grid lies;
+/// null: not known, or any does.</param>
 /// <param name="Sizes">Usual square tiles, square to the walls.</param>
 /// <param name="Laid">The job's own grid; null: not told.</param>
 public sealed record TileReport(
@@ -31,5 +33,7 @@ public sealed record TileSize(double Side, double Worst, Tri Allowed);
 /// <param name="Gap">The widest between a tile and the bed under it.</param>
 /// <param name="Count">Of tiles, cut at walls or whole.</param>
 /// <param name="ToCut">Middles of those to cut along a fold.</param>
-/// <param name="Best">The least worst step that moving the grid finds, and how far to move it along and across its courses; null: not searched.</param>
-public sealed record TileLaid(double Long, double Wide, double Joint, bool Diagonal, double Worst, Spot? At, double Gap, int Count, IReadOnlyList<Spot> ToCut, (double Step, double Along, double Across)? Best);
+/// <param name="Best">The least worst step that moving the grid finds, and how far to move it along and across its
+/// courses; null: not searched.</param>
+public sealed record TileLaid(double Long, double Wide, double Joint, bool Diagonal, double Worst, Spot? At,
+    double Gap, int Count, IReadOnlyList<Spot> ToCut, (double Step, double Along, double Across)? Best);

@@ -5,7 +5,8 @@ public sealed record Discipline(string Name, Words Say, Words Ask, IReadOnlyList
 
 /// <summary>A code in all its editions.</summary>
 /// <param name="TriedInInches">Tried when none is stated and the job is in inches.</param>
-/// <param name="TriedInMillimetres">The same for millimetres. With blank units those of both are tried; a family of neither only where it is stated.</param>
+/// <param name="TriedInMillimetres">The same for millimetres. With blank units those of both are tried; a family of
+/// neither only where it is stated.</param>
 public sealed record CodeFamily(string Name, Words Say, bool TriedInInches, bool TriedInMillimetres);
 
 /// <summary>A family, or some of its editions. Ends are years and belong to it; null is without end.</summary>

@@ -38,7 +38,10 @@ public sealed record Method(
         return -1;
     }
 
-    /// <summary>A part of a kind that is ruled out, or one that stands on it: with the curb goes the ledge at the <c>curb top</c>.</summary>
+    /// <summary>
+    /// A part of a kind that is ruled out, or one that stands on it: with the curb goes the ledge at the <c>curb
+    /// top</c>.
+    /// </summary>
     public bool Never(PartKind kind, Place? place) => RulesOut.Contains(kind.Name) || (place is not null && Never(place));
 
     /// <summary>A place that is named by a kind that is ruled out: <c>curb top</c>.</summary>

@@ -4,7 +4,8 @@ namespace WetCheck.Pressed;
 
 internal static partial class Carry
 {
-    private static Discipline Discipline(Wire wire, Discipline? discipline) => wire.Same(discipline, static (wire, discipline) => new Discipline(
+    private static Discipline Discipline(Wire wire, Discipline? discipline) =>
+        wire.Same(discipline, static (wire, discipline) => new Discipline(
         wire.Text(discipline?.Name),
         Words(wire, discipline?.Say),
         Words(wire, discipline?.Ask),

@@ -36,7 +36,8 @@ internal static partial class Carry
     private static Condition.Each Each(Wire wire, Condition.Each? each) =>
         new(Relation(wire, each?.Of), Condition(wire, each?.Meets), At(wire, each?.At));
 
-    private static Condition.Is Is(Wire wire, Condition.Is? test) => new(Path(wire, test?.Path), wire.Texts(test?.OneOf), At(wire, test?.At));
+    private static Condition.Is Is(Wire wire, Condition.Is? test) =>
+        new(Path(wire, test?.Path), wire.Texts(test?.OneOf), At(wire, test?.At));
 
     private static Condition.CodeIs CodeIs(Wire wire, Condition.CodeIs? test) =>
         new(wire.Text(test?.Discipline), wire.List(test?.OneOf, CodeRange), At(wire, test?.At));

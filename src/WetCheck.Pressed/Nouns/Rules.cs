@@ -4,7 +4,8 @@ namespace WetCheck.Pressed;
 
 internal static partial class Carry
 {
-    private static readonly Type[] s_bodies = [typeof(RuleBody.Require), typeof(RuleBody.Conclude), typeof(RuleBody.Caution), typeof(RuleBody.Note)];
+    private static readonly Type[] s_bodies =
+        [typeof(RuleBody.Require), typeof(RuleBody.Conclude), typeof(RuleBody.Caution), typeof(RuleBody.Note)];
 
     private static Rule Rule(Wire wire, Rule? rule) => wire.Same(rule, static (wire, rule) => new Rule(
         wire.Text(rule?.Id),

@@ -4,7 +4,8 @@ namespace WetCheck.Pressed;
 
 internal static partial class Carry
 {
-    private static Vocabulary Vocabulary(Wire wire, Vocabulary? vocabulary) => wire.Same(vocabulary, static (wire, vocabulary) => new Vocabulary(
+    private static Vocabulary Vocabulary(Wire wire, Vocabulary? vocabulary) =>
+        wire.Same(vocabulary, static (wire, vocabulary) => new Vocabulary(
         wire.List(vocabulary?.Kinds, PartKind),
         wire.List(vocabulary?.Datums, Datum),
         wire.List(vocabulary?.Tools, Tool),

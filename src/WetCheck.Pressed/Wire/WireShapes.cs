@@ -45,7 +45,8 @@ internal sealed partial class Wire
     public IReadOnlyList<string> Texts(IReadOnlyList<string>? value) => List(value, static (wire, text) => wire.Text(text));
 
     /// <summary>In the order of its entries.</summary>
-    public IReadOnlyDictionary<TKey, T> Map<TKey, T>(IReadOnlyDictionary<TKey, T>? value, Func<Wire, TKey?, TKey> key, Func<Wire, T?, T> carry)
+    public IReadOnlyDictionary<TKey, T> Map<TKey,
+        T>(IReadOnlyDictionary<TKey, T>? value, Func<Wire, TKey?, TKey> key, Func<Wire, T?, T> carry)
         where TKey : notnull
     {
         var read = new Dictionary<TKey, T>();
@@ -77,7 +78,8 @@ internal sealed partial class Wire
 
     private static string Named(Wire wire, string? name) => wire.Text(name);
 
-    private int Count<T>(IReadOnlyCollection<T>? value) => Number(_page is null && value is null ? throw new ArgumentNullException(nameof(value)) : value?.Count ?? 0);
+    private int Count<T>(IReadOnlyCollection<T>? value) =>
+        Number(_page is null && value is null ? throw new ArgumentNullException(nameof(value)) : value?.Count ?? 0);
 
     private static T Remembered<T>(T read, List<object> carried)
         where T : class

@@ -20,7 +20,8 @@ public static class CodeList
             {
                 var rules = book.Rules.Where(rule => Ranges(rule, discipline.Name).Any(range => range.Family == family)).ToList();
                 var years = rules.SelectMany(rule => Ranges(rule, discipline.Name)).Where(range => range.Family == family)
-                    .SelectMany(range => new[] { range.From, range.To + 1 }).OfType<int>().Distinct().Order().Select(year => year.ToString(CultureInfo.InvariantCulture)).ToList();
+                    .SelectMany(range => new[] { range.From, range.To + 1 }).OfType<int>().Distinct().Order()
+                        .Select(year => year.ToString(CultureInfo.InvariantCulture)).ToList();
                 var told = rules.Count == 0 ? "no rule speaks of it" : string.Join(", ", rules.Select(rule => rule.Number))
                     + (years.Count == 0 ? "" : $". Editions told apart at {phrases.List(years)}");
                 lines.AddRange(Column.Wrap(told, $" {family}".PadRight(Indent.Length) + " "));
@@ -37,14 +38,18 @@ public static class CodeList
     public static string Compare(RuleBook book, string one, string other)
     {
         var phrases = new Phrases(book, Languages.English);
-        var both = book.Rules.OrderBy(rule => rule.Number).Select(rule => (Rule: rule, One: Of(rule, one), Other: Of(rule, other))).ToList();
+        var both = book.Rules.OrderBy(rule => rule.Number)
+            .Select(rule => (Rule: rule, One: Of(rule, one), Other: Of(rule, other))).ToList();
         var (alike, otherwise) = (both.Where(IsAlike).ToList(), both.Where(rule => !IsAlike(rule)).ToList());
         var lines = new List<string>(Column.Wrap(
-            $"{one} against {other}: {Count(otherwise.Count)} ask otherwise, {Count(alike.Count(rule => rule.One.Count > 0))} ask the same, {Count(alike.Count(rule => rule.One.Count == 0))} go by neither."));
+            $"{one} against {other}: {Count(otherwise.Count)} ask otherwise, "
+            + $"{Count(alike.Count(rule => rule.One.Count > 0))} ask the same, "
+            + $"{Count(alike.Count(rule => rule.One.Count == 0))} go by neither."));
         foreach (var (rule, ofOne, ofOther) in otherwise)
         {
             lines.Add("");
-            lines.AddRange(Column.Wrap(RuleText.For(rule, phrases).Name, Column.Numbered(rule.Number.ToString(CultureInfo.InvariantCulture))));
+            lines.AddRange(Column.Wrap(RuleText.For(rule, phrases).Name,
+                Column.Numbered(rule.Number.ToString(CultureInfo.InvariantCulture))));
             lines.AddRange(Said(one, rule, ofOne));
             lines.AddRange(Said(other, rule, ofOther));
         }
@@ -73,7 +78,8 @@ public static class CodeList
             var (before, after) = (Asks(book.Rule(rule.Id), book, "not in the book"), Asks(changed.Rule(rule.Id), changed, "switched off"));
             if (!before.SequenceEqual(after))
             {
-                lines.AddRange(Column.Wrap(RuleText.For(rule, phrases).Name, Column.Numbered(rule.Number.ToString(CultureInfo.InvariantCulture))));
+                lines.AddRange(Column.Wrap(RuleText.For(rule, phrases).Name,
+                    Column.Numbered(rule.Number.ToString(CultureInfo.InvariantCulture))));
                 lines.AddRange(before.Except(after).SelectMany(said => Column.Wrap(said, "         was ")));
                 lines.AddRange(after.Except(before).SelectMany(said => Column.Wrap(said, "         is  ")));
             }
@@ -91,10 +97,13 @@ public static class CodeList
         ];
     }
 
-    private static IReadOnlyList<RuleVersion> Of(Rule rule, string family) => [.. rule.Versions.Where(version => Of(version.When, family) && Codes(version.When).Any())];
+    private static IReadOnlyList<RuleVersion> Of(Rule rule, string family) =>
+        [.. rule.Versions.Where(version => Of(version.When, family) && Codes(version.When).Any())];
 
     /// <summary>A condition that speaks of no code holds for every family.</summary>
-    private static bool Of(Condition? when, string family) => Codes(when) is var codes && (!codes.Any() || codes.Any(code => code.OneOf.Any(range => range.Family == family)));
+    private static bool Of(Condition? when, string family) =>
+        Codes(when) is var codes
+        && (!codes.Any() || codes.Any(code => code.OneOf.Any(range => range.Family == family)));
 
     private static IEnumerable<Condition.CodeIs> Codes(Condition? when) => when?.Parts().OfType<Condition.CodeIs>() ?? [];
 

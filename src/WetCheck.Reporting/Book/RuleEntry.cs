@@ -28,7 +28,8 @@ internal static class RuleEntry
         Line("Fix", words.Fix);
         Line("Owner asks", OwnerAsks(rule, phrases));
         Line("Sources", "");
-        foreach (var source in RuleSources.Of(rule, book).Select(source => RuleSources.Say(source, phrases)).Distinct().DefaultIfEmpty(phrases[Phrase.Doubt.Practice]))
+        foreach (var source in RuleSources.Of(rule, book).Select(source => RuleSources.Say(source, phrases)).Distinct()
+            .DefaultIfEmpty(phrases[Phrase.Doubt.Practice]))
         {
             entry.Append(CultureInfo.InvariantCulture, $"  - {source}\n");
         }
@@ -40,7 +41,8 @@ internal static class RuleEntry
         {
             if (text.Length > 0 || heading == "Sources")
             {
-                entry.Append(CultureInfo.InvariantCulture, $"- **{heading}.**{(text.Length > 0 ? " " + Sentence.Closed(Sentence.Capital(text)) : "")}\n");
+                entry.Append(CultureInfo.InvariantCulture,
+                    $"- **{heading}.**{(text.Length > 0 ? " " + Sentence.Closed(Sentence.Capital(text)) : "")}\n");
             }
         }
     }
@@ -63,7 +65,9 @@ internal static class RuleEntry
     {
         var readings = rule.Readings.ToList();
         var tools = readings.Select(reading => reading.Tool).OfType<Tool>().Select(tool => phrases.Of(tool.Say)).Distinct().ToList();
-        return Sentence.Joined([.. tools.Count == 0 ? [] : new[] { Sentence.Closed($"By {phrases.List(tools, Phrase.Say.Or)}") }, .. readings.Select(reading => phrases.Of(reading.How)).Where(how => how.Length > 0).Distinct()]);
+        return Sentence.Joined([.. tools.Count == 0 ? []
+            : new[] { Sentence.Closed($"By {phrases.List(tools, Phrase.Say.Or)}") },
+            .. readings.Select(reading => phrases.Of(reading.How)).Where(how => how.Length > 0).Distinct()]);
     }
 
     private static string OwnerAsks(Rule rule, Phrases phrases)
@@ -74,7 +78,8 @@ internal static class RuleEntry
 
     /// <summary>"plumbing code", where its versions look at one.</summary>
     private static string DiffersBy(Rule rule, RuleBook book, Phrases phrases) => phrases.List(
-        [.. Codes(rule.Versions.Select(version => version.When).OfType<Condition>()).Select(name => book.Vocabulary.Discipline(name) is { } discipline ? phrases.Of(discipline.Say) : name)]);
+        [.. Codes(rule.Versions.Select(version => version.When).OfType<Condition>())
+            .Select(name => book.Vocabulary.Discipline(name) is { } discipline ? phrases.Of(discipline.Say) : name)]);
 
     /// <summary>Who may ask otherwise.</summary>
     private static string Local(Rule rule, RuleBook book) => rule.Body is not RuleBody.Require ? ""
@@ -83,7 +88,8 @@ internal static class RuleEntry
             : "no code names it here: the maker's sheet and what was agreed in writing come first";
 
     private static IEnumerable<string> Codes(IEnumerable<Condition> conditions) =>
-        conditions.SelectMany(condition => condition.Parts()).OfType<Condition.CodeIs>().Select(code => code.Discipline).Distinct().Order(StringComparer.Ordinal);
+        conditions.SelectMany(condition => condition.Parts()).OfType<Condition.CodeIs>().Select(code => code.Discipline)
+            .Distinct().Order(StringComparer.Ordinal);
 
     private static string Heading(Rule rule) => rule.Body switch
     {
@@ -95,9 +101,12 @@ internal static class RuleEntry
 
     private static string Body(Rule rule, RuleBook book, Phrases phrases) => rule.Body switch
     {
-        RuleBody.Require { Holds: { } holds } when rule.Versions.All(version => version.Limit is null) => Conditions.Say(holds, null, book, phrases),
+        RuleBody.Require { Holds: { } holds } when rule.Versions.All(version => version.Limit is null) =>
+            Conditions.Say(holds, null, book, phrases),
         RuleBody.Require => "all of these that apply:",
-        RuleBody.Conclude conclude => Sentence.Joined(conclude.Reading.Name, conclude.Climbs.Count == 0 ? "" : "and so of " + phrases.List([.. conclude.Climbs])),
+        RuleBody.Conclude conclude =>
+            Sentence.Joined(conclude.Reading.Name,
+            conclude.Climbs.Count == 0 ? "" : "and so of " + phrases.List([.. conclude.Climbs])),
         RuleBody.Caution caution => $"{(caution.From is { } from ? $"from {from} " : "")}until {caution.Until}",
         _ => "",
     };

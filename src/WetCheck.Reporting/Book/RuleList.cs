@@ -15,10 +15,13 @@ public static class RuleList
         var phrases = new Phrases(book, "en");
         var text = new StringBuilder();
         var bare = book.Rules.Select(rule => rule.Id).Except(cases.Select(one => one.Rule)).Count();
-        text.Append(CultureInfo.InvariantCulture, $"Rule book: {book.Name}, {book.Date}. {book.Rules.Count} rules, {cases.Count} cases, {bare} rules without cases.\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"Rule book: {book.Name}, {book.Date}. {book.Rules.Count} rules, {cases.Count} cases, {bare} rules without cases.\n");
         foreach (var chapter in book.Rules.OrderBy(rule => rule.Number).GroupBy(rule => rule.Chapter))
         {
-            var counts = chapter.GroupBy(rule => Status(rule, book, phrases)).OrderByDescending(same => same.Count()).Select(same => $"{same.Count()} {same.Key}");
+            var counts =
+                chapter.GroupBy(rule => Status(rule, book, phrases)).OrderByDescending(same => same.Count())
+                .Select(same => $"{same.Count()} {same.Key}");
             text.Append(CultureInfo.InvariantCulture, $"\n{chapter.Key.ToUpperInvariant()}: {chapter.Count()}\n");
             foreach (var line in Column.Wrap(string.Join("; ", counts), "      "))
             {
@@ -27,7 +30,8 @@ public static class RuleList
 
             foreach (var rule in chapter)
             {
-                text.Append(CultureInfo.InvariantCulture, $" {rule.Number}  {rule.Id.PadRight(NameColumn)} {Status(rule, book, phrases)}\n");
+                text.Append(CultureInfo.InvariantCulture,
+                    $" {rule.Number}  {rule.Id.PadRight(NameColumn)} {Status(rule, book, phrases)}\n");
             }
         }
 

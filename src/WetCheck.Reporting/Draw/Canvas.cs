@@ -21,7 +21,8 @@ internal sealed class Canvas
     public int Lost { get; private set; }
 
     /// <summary>Of all that was drawn, with a little air.</summary>
-    public Box Extent { get; private set; } = new(double.PositiveInfinity, double.PositiveInfinity, double.NegativeInfinity, double.NegativeInfinity);
+    public Box Extent { get; private set; } =
+        new(double.PositiveInfinity, double.PositiveInfinity, double.NegativeInfinity, double.NegativeInfinity);
 
     public void Line(Mm from, Mm to, Pen pen, Dash dash = Dash.Whole)
     {
@@ -77,7 +78,8 @@ internal sealed class Canvas
     /// <summary>A text that begins at a place.</summary>
     public void TextFrom(string text, Mm left)
     {
-        var box = new Box(left.X, left.Y - (Lettering.Plain / 2), left.X + Lettering.Width(text, Lettering.Plain, isBold: false), left.Y + (Lettering.Plain / 2));
+        var box = new Box(left.X, left.Y - (Lettering.Plain / 2),
+            left.X + Lettering.Width(text, Lettering.Plain, isBold: false), left.Y + (Lettering.Plain / 2));
         _texts.Append(SvgText.Begun(text, left, Lettering.Plain));
         _boxes.Add(box);
         Grow(box);
@@ -92,7 +94,8 @@ internal sealed class Canvas
 
     /// <summary>A text that finds its place near what it names.</summary>
     /// <param name="toward">Only on this side of it.</param>
-    public void Label(string text, Mm near, bool isBold = false, double size = Lettering.Plain, Mm? toward = null) => _wanted.Add(new Wanted(text, near, isBold, size, toward));
+    public void Label(string text, Mm near, bool isBold = false, double size = Lettering.Plain, Mm? toward = null) =>
+        _wanted.Add(new Wanted(text, near, isBold, size, toward));
 
     /// <summary>All of it; nothing can be added after.</summary>
     /// <param name="name">Of this drawing on its page, for what refers to it.</param>
@@ -116,13 +119,18 @@ internal sealed class Canvas
     private void Find(Wanted label)
     {
         // Where another text covers the place itself, no leader can start there: one a little beside it does.
-        var beside = Enumerable.Range(1, 3).SelectMany(far => Enumerable.Range(0, 8).Select(turn => new Mm(Math.Cos(turn * Math.PI / 4), Math.Sin(turn * Math.PI / 4)) * (3 * far)));
-        if (!Finds(label) && !(label.Toward is not null && Finds(label with { Toward = null })) && !beside.Any(off => Finds(label with { Toward = null, Near = label.Near + off })))
+        var beside =
+            Enumerable.Range(1, 3)
+            .SelectMany(far => Enumerable.Range(0, 8)
+            .Select(turn => new Mm(Math.Cos(turn * Math.PI / 4), Math.Sin(turn * Math.PI / 4)) * (3 * far)));
+        if (!Finds(label) && !(label.Toward is not null && Finds(label with { Toward = null }))
+            && !beside.Any(off => Finds(label with { Toward = null, Near = label.Near + off })))
         {
             // Nobody could tell what it names: it is said in words, and a test looks for it.
             Lost++;
             var (wide, high) = (Lettering.Width(label.Text, label.Size, label.IsBold), label.Size);
-            Place(label.Text, Box.Around(new Mm(Extent.Left + (wide / 2), Extent.Bottom + high), wide, high), isUpright: false, label.IsBold, label.Size);
+            Place(label.Text, Box.Around(new Mm(Extent.Left + (wide / 2), Extent.Bottom + high), wide, high),
+                isUpright: false, label.IsBold, label.Size);
         }
     }
 
@@ -183,7 +191,8 @@ internal sealed class Canvas
     }
 
     private void Grow(Box by) =>
-        Extent = new Box(Math.Min(Extent.Left, by.Left), Math.Min(Extent.Top, by.Top), Math.Max(Extent.Right, by.Right), Math.Max(Extent.Bottom, by.Bottom));
+        Extent = new Box(Math.Min(Extent.Left, by.Left), Math.Min(Extent.Top, by.Top),
+            Math.Max(Extent.Right, by.Right), Math.Max(Extent.Bottom, by.Bottom));
 
     private sealed record Wanted(string Text, Mm Near, bool IsBold, double Size, Mm? Toward)
     {
@@ -192,7 +201,8 @@ internal sealed class Canvas
         {
             var all = Enumerable.Range(0, 32).Select(turn => new Mm(Math.Cos(turn * Math.PI / 16), -Math.Sin(turn * Math.PI / 16)));
             return Toward is not { } toward ? all
-                : all.Where(way => (way.X * toward.X) + (way.Y * toward.Y) > 0.1).OrderByDescending(way => Math.Round((way.X * toward.X) + (way.Y * toward.Y), 6));
+                : all.Where(way => (way.X * toward.X) + (way.Y * toward.Y) > 0.1)
+                    .OrderByDescending(way => Math.Round((way.X * toward.X) + (way.Y * toward.Y), 6));
         }
     }
 }

@@ -29,7 +29,8 @@ public static class ContourDrawing
 
         plan.Names();
         PlanSizes.Draw(plan, walk.Floor);
-        foreach (var one in floor.Levels.Contours.GroupBy(contour => contour.Height).Select(alike => alike.MaxBy(contour => contour.Line.Count)!))
+        foreach (var one in floor.Levels.Contours.GroupBy(contour => contour.Height)
+            .Select(alike => alike.MaxBy(contour => contour.Line.Count)!))
         {
             plan.Canvas.Label(says.Pan.Length(one.Height), plan.At(one.Line[one.Line.Count / 3]));
         }
@@ -40,7 +41,8 @@ public static class ContourDrawing
             plan.Canvas.Label(says.Phrases.Say(Phrase.Draw.Pond, ("depth", says.Pan.Length(pond.Depth))), plan.At(pond.At), isBold: true);
         }
 
-        return plan.Canvas.Svg("contours", says.Phrases.Say(Phrase.Draw.ContoursTitle, ("job", walk.Job.Name)), [.. Told(floor.Levels, says)], plan.Bar);
+        return plan.Canvas.Svg("contours", says.Phrases.Say(Phrase.Draw.ContoursTitle, ("job", walk.Job.Name)),
+            [.. Told(floor.Levels, says)], plan.Bar);
     }
 
     private static IEnumerable<string> Told(LevelReport levels, DrawSays says)

@@ -22,7 +22,8 @@ internal static class Dimensions
         for (var one = 0; one + 1 < places.Count; one++)
         {
             canvas.Line(new Mm(places[one], at), new Mm(places[one + 1], at), Pen.Thin);
-            Write(canvas, text(one), new Mm((places[one] + places[one + 1]) / 2, at), new Mm(0, -Above), places[one + 1] - places[one], isUpright: false);
+            Write(canvas, text(one), new Mm((places[one] + places[one + 1]) / 2, at), new Mm(0, -Above),
+                places[one + 1] - places[one], isUpright: false);
         }
     }
 
@@ -37,7 +38,8 @@ internal static class Dimensions
         for (var one = 0; one + 1 < places.Count; one++)
         {
             canvas.Line(new Mm(at, places[one]), new Mm(at, places[one + 1]), Pen.Thin);
-            Write(canvas, text(one), new Mm(at, (places[one] + places[one + 1]) / 2), new Mm(-Above, 0), places[one] - places[one + 1], isUpright: true);
+            Write(canvas, text(one), new Mm(at, (places[one] + places[one + 1]) / 2), new Mm(-Above, 0),
+                places[one] - places[one + 1], isUpright: true);
         }
     }
 

@@ -22,7 +22,9 @@ internal sealed record DrawSays(PanSays Pan)
     public string Wall(string name)
     {
         var letters = Letters(name);
-        return letters.Length > 0 ? Phrases.Say(Phrase.Draw.Wall, ("wall", Sentence.Capital(Pan.Side(name))), ("letter", letters)) : Sentence.Capital(Pan.Side(name));
+        return letters.Length > 0
+            ? Phrases.Say(Phrase.Draw.Wall, ("wall", Sentence.Capital(Pan.Side(name))), ("letter", letters))
+            : Sentence.Capital(Pan.Side(name));
     }
 
     private string Letters(string name)

@@ -32,16 +32,20 @@ internal static class FindingPlan
         {
             foreach (var (number, at) in together.Select((one, at) => (one.Number, at)))
             {
-                plan.Canvas.Label(number, together.Key + (Beside(number) * ((at + 1) / 2 * (at % 2 == 0 ? 1 : -1))), isBold: true, size: Lettering.Number);
+                plan.Canvas.Label(number, together.Key + (Beside(number) * ((at + 1) / 2 * (at % 2 == 0 ? 1 : -1))),
+                    isBold: true, size: Lettering.Number);
             }
         }
 
         var told = placed.Select(one => phrases.Say(Phrase.Draw.Number, ("number", one.Number), ("place", Place(walk, one.Number, says))));
-        return plan.Canvas.Svg(name, phrases[isKnown ? Phrase.Draw.NumbersTitle : Phrase.Draw.NumbersNotToScale], [phrases[Phrase.Draw.PlanTold], .. told], isKnown ? plan.Bar : plan.NotToScale, isAlone: false);
+        return plan.Canvas.Svg(name, phrases[isKnown ? Phrase.Draw.NumbersTitle : Phrase.Draw.NumbersNotToScale],
+            [phrases[Phrase.Draw.PlanTold], .. told], isKnown ? plan.Bar : plan.NotToScale, isAlone: false);
     }
 
     /// <summary>Numbers of one wall stand side by side along it: upright at the left and the right, across elsewhere.</summary>
-    private static Mm Beside(string number) => number.EndsWith("-B", StringComparison.Ordinal) || number.EndsWith("-D", StringComparison.Ordinal) ? new Mm(0, Lettering.Number + 2) : new Mm(15, 0);
+    private static Mm Beside(string number) =>
+        number.EndsWith("-B", StringComparison.Ordinal) || number.EndsWith("-D", StringComparison.Ordinal)
+        ? new Mm(0, Lettering.Number + 2) : new Mm(15, 0);
 
     private static string Place(Walk walk, string number, DrawSays says)
     {
@@ -54,7 +58,8 @@ internal static class FindingPlan
         Spot[] corners = [new(0, 0), new(width, 0), new(width, depth), new(0, depth)];
         return new FloorPlan(corners,
         [
-            new("entry", corners[0], corners[1]), new("left", corners[3], corners[0]), new("back", corners[2], corners[3]), new("right", corners[1], corners[2]),
+            new("entry", corners[0], corners[1]), new("left", corners[3], corners[0]),
+                new("back", corners[2], corners[3]), new("right", corners[1], corners[2]),
         ], null, null);
     }
 }

@@ -38,7 +38,9 @@ internal static class FindingSpot
     /// <summary>Beside the middle of the longest wall of a side, inwards; below zero outside.</summary>
     private static Mm? Wall(string name, FloorPlan floor, PlanBase plan, double inward)
     {
-        var side = floor.Sides.Where(side => side.Name == name || side.Name.StartsWith(name + "-", StringComparison.Ordinal) && char.IsDigit(side.Name[^1])).MaxBy(side => (plan.At(side.To) - plan.At(side.From)).Length);
+        var side = floor.Sides.Where(side => side.Name == name
+            || side.Name.StartsWith(name + "-", StringComparison.Ordinal) && char.IsDigit(side.Name[^1]))
+            .MaxBy(side => (plan.At(side.To) - plan.At(side.From)).Length);
         if (side is null)
         {
             return null;
@@ -57,5 +59,6 @@ internal static class FindingSpot
 
     private static Mm Drain(FloorPlan floor, PlanBase plan) => floor.Drain is { } drain ? plan.At(drain) : Floor(floor, plan);
 
-    private static Mm Floor(FloorPlan floor, PlanBase plan) => plan.At(new Spot(floor.Outline.Average(at => at.X), floor.Outline.Average(at => at.Y)));
+    private static Mm Floor(FloorPlan floor, PlanBase plan) =>
+        plan.At(new Spot(floor.Outline.Average(at => at.X), floor.Outline.Average(at => at.Y)));
 }

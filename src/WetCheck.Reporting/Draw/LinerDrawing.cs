@@ -32,13 +32,19 @@ public static class LinerDrawing
 
         foreach (var corner in cut.Corners)
         {
-            canvas.Label(says.Phrases[corner.Covers == 0 ? Phrase.Draw.Patch : corner.AtCurb ? Phrase.Draw.PleatPatch : Phrase.Draw.Pleat], At(corner.At));
+            canvas.Label(says.Phrases[corner.Covers == 0 ? Phrase.Draw.Patch : corner.AtCurb ? Phrase.Draw.PleatPatch
+                : Phrase.Draw.Pleat], At(corner.At));
         }
 
-        return canvas.Svg("liner", says.Phrases.Say(Phrase.Draw.LinerTitle, ("job", walk.Job.Name)), [says.Phrases[Phrase.Draw.LinerTold], .. LinerText.Sheet(cut, says), .. LinerText.Corners(cut, says)], () => ScaleBar.Draw(canvas, says));
+        return canvas.Svg("liner", says.Phrases.Say(Phrase.Draw.LinerTitle, ("job", walk.Job.Name)),
+            [says.Phrases[Phrase.Draw.LinerTold], .. LinerText.Sheet(cut, says), .. LinerText.Corners(cut, says)],
+            () => ScaleBar.Draw(canvas, says));
     }
 
-    /// <summary>The cut runs round the flaps and the spare wedges between them, which stay on; at a corner without one it runs in to it.</summary>
+    /// <summary>
+    /// The cut runs round the flaps and the spare wedges between them, which stay on; at a corner without one it runs
+    /// in to it.
+    /// </summary>
     private static void Edges(Canvas canvas, LinerCut cut, Func<Spot, Mm> at)
     {
         foreach (var flap in cut.Flaps)

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>Each wall that the liner goes up, and the faces of the curb, seen from inside: the liner's edge, where water stands, every nail at its height.</summary>
+/// <summary>
+/// Each wall that the liner goes up, and the faces of the curb, seen from inside: the liner's edge, where water stands,
+/// every nail at its height.
+/// </summary>
 public static class NailDrawing
 {
     private const double Most = 120;
@@ -17,7 +20,9 @@ public static class NailDrawing
         List<SectionSide> strips =
         [
             .. cut.Sides.Where(side => side.Length is not null && (side.Top is not null || cut.Nails.Any(nail => nail.Place == side.Name))),
-            .. cut.Nails.Select(nail => nail.Place).Distinct().Where(place => place.StartsWith("curb", StringComparison.Ordinal) && entry is not null).Order().Select(place => new SectionSide(place, entry, null)),
+            .. cut.Nails.Select(nail => nail.Place).Distinct()
+                .Where(place => place.StartsWith("curb", StringComparison.Ordinal) && entry is not null).Order()
+                .Select(place => new SectionSide(place, entry, null)),
         ];
         if (strips.Count == 0)
         {
@@ -26,7 +31,8 @@ public static class NailDrawing
 
         var canvas = new Canvas();
         var scale = Profile.ScaleFor(strips.Max(strip => strip.Length!.Value), Most);
-        var top = strips.Select(strip => strip.Top).Concat(cut.Nails.Select(nail => (double?)nail.Height)).Append(cut.FinishedCurb).Append(cut.RoughCurb).OfType<double>().DefaultIfEmpty(4).Max() + 1;
+        var top = strips.Select(strip => strip.Top).Concat(cut.Nails.Select(nail => (double?)nail.Height))
+            .Append(cut.FinishedCurb).Append(cut.RoughCurb).OfType<double>().DefaultIfEmpty(4).Max() + 1;
         var down = 0.0;
         foreach (var strip in strips)
         {
@@ -35,7 +41,8 @@ public static class NailDrawing
             down += profile.At(0, 0).Y - profile.At(0, top).Y + Apart;
         }
 
-        return canvas.Svg("nails", says.Phrases.Say(Phrase.Draw.NailsTitle, ("job", walk.Job.Name)), [says.Phrases[Phrase.Draw.NailsTold], .. NailsTold.Of(cut, says)], () => ScaleBar.Draw(canvas, says));
+        return canvas.Svg("nails", says.Phrases.Say(Phrase.Draw.NailsTitle, ("job", walk.Job.Name)),
+            [says.Phrases[Phrase.Draw.NailsTold], .. NailsTold.Of(cut, says)], () => ScaleBar.Draw(canvas, says));
     }
 
     private static void Strip(Profile profile, SectionSide strip, FloorSection cut, double top, DrawSays says)
@@ -76,6 +83,7 @@ public static class NailDrawing
 
         profile.Canvas.Label(says.Wall(strip.Name), profile.At(length / 2, 0), isBold: true, toward: new Mm(0, 1));
 
-        void Label(string key, double x, double up, Mm toward, string height) => profile.Canvas.Label(says.Phrases.Say(key, ("height", height)), profile.At(x, up), toward: toward);
+        void Label(string key, double x, double up, Mm toward, string height) =>
+            profile.Canvas.Label(says.Phrases.Say(key, ("height", height)), profile.At(x, up), toward: toward);
     }
 }

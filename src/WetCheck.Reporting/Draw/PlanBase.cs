@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>A floor seen from above, with its walls named and lettered, its drain, and the entry at the bottom: what every plan begins with.</summary>
+/// <summary>
+/// A floor seen from above, with its walls named and lettered, its drain, and the entry at the bottom: what every plan
+/// begins with.
+/// </summary>
 internal sealed class PlanBase
 {
     private const double Inch = 25.4;
@@ -77,7 +80,8 @@ internal sealed class PlanBase
                 Canvas.Arrow(middle + (outward * 12), middle + (outward * 2.5), Pen.Seen);
                 Canvas.Text(Says.Entry, middle + (outward * 15), isBold: true);
             }
-            else if (room && (Math.Abs(outward.X) < 1e-6 || Math.Abs(outward.Y) < 1e-6) && Canvas.IsFree(text, middle + (outward * 4), Math.Abs(outward.X) > 0.5))
+            else if (room && (Math.Abs(outward.X) < 1e-6 || Math.Abs(outward.Y) < 1e-6)
+                && Canvas.IsFree(text, middle + (outward * 4), Math.Abs(outward.X) > 0.5))
             {
                 Canvas.Text(text, middle + (outward * 4), Math.Abs(outward.X) > 0.5);
             }

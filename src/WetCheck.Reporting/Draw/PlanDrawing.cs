@@ -27,7 +27,8 @@ public static class PlanDrawing
 
         plan.Names();
         PlanSizes.Draw(plan, walk.Floor);
-        return plan.Canvas.Svg("plan", says.Phrases.Say(Phrase.Draw.PlanTitle, ("job", walk.Job.Name)), [.. PlanTold.Of(floor.Falls, drawn, says)], () => Below(plan, drawn));
+        return plan.Canvas.Svg("plan", says.Phrases.Say(Phrase.Draw.PlanTitle, ("job", walk.Job.Name)),
+            [.. PlanTold.Of(floor.Falls, drawn, says)], () => Below(plan, drawn));
     }
 
     /// <summary>What the falls are told of, and whether that fits.</summary>
@@ -42,7 +43,11 @@ public static class PlanDrawing
         plan.Bar();
     }
 
-    /// <summary>With the grate where it is told, as the drain is drawn. The one that fits, along the folds where that fits too; else the first that has heights.</summary>
+    /// <summary>
+    /// With the grate where it is told, as the drain is drawn. The one that fits, along the folds where that fits too;
+    /// else the first that has heights.
+    /// </summary>
     private static PanCase? Drawn(PanReport falls) => falls.Cases.Where(one => one.Taken == falls.Cases[^1].Taken)
-        .OrderByDescending(one => one is { Feasible: Tri.Yes, Mark: not null }).ThenByDescending(one => one.Limits.AlongFolds).FirstOrDefault(one => one.Height is not null);
+        .OrderByDescending(one => one is { Feasible: Tri.Yes, Mark: not null })
+            .ThenByDescending(one => one.Limits.AlongFolds).FirstOrDefault(one => one.Height is not null);
 }

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>Falls on a plan: an arrow down each plane, a line along each fold, heights in the corners, and where a drain may stand.</summary>
+/// <summary>
+/// Falls on a plan: an arrow down each plane, a line along each fold, heights in the corners, and where a drain may
+/// stand.
+/// </summary>
 internal static class PlanFalls
 {
     public static void Draw(PlanBase plan, FloorPlan floor, PanCase one)

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>Sizes of a plan: the drain and the whole below and at the left, corners of a floor that is no rectangle above and at the right.</summary>
+/// <summary>
+/// Sizes of a plan: the drain and the whole below and at the left, corners of a floor that is no rectangle above and at
+/// the right.
+/// </summary>
 internal static class PlanSizes
 {
     public static void Draw(PlanBase plan, FloorPlan floor)
@@ -31,7 +34,8 @@ internal static class PlanSizes
     {
         if (xs.Count > 1)
         {
-            Dimensions.Across(plan.Canvas, [.. xs.Select(x => plan.At(new Spot(x, 0)).X)], at, from, one => plan.Says.Size(xs[one + 1] - xs[one]));
+            Dimensions.Across(plan.Canvas, [.. xs.Select(x => plan.At(new Spot(x, 0)).X)], at, from,
+                one => plan.Says.Size(xs[one + 1] - xs[one]));
         }
     }
 
@@ -39,7 +43,8 @@ internal static class PlanSizes
     {
         if (ys.Count > 1)
         {
-            Dimensions.Upright(plan.Canvas, [.. ys.Select(y => plan.At(new Spot(0, y)).Y)], at, from, one => plan.Says.Size(ys[one + 1] - ys[one]));
+            Dimensions.Upright(plan.Canvas, [.. ys.Select(y => plan.At(new Spot(0, y)).Y)], at, from,
+                one => plan.Says.Size(ys[one + 1] - ys[one]));
         }
     }
 }

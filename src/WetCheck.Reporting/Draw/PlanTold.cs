@@ -9,7 +9,9 @@ internal static class PlanTold
     {
         var (pan, phrases) = (says.Pan, says.Phrases);
         yield return phrases[Phrase.Draw.PlanTold];
-        yield return phrases.Say(Phrase.Pan.Walls, ("walls", string.Join("; ", falls.Sides.Select(side => $"{says.Wall(side.Name)} {says.Size(side.Length)}"))));
+        yield return phrases.Say(Phrase.Pan.Walls,
+            ("walls", string.Join("; ",
+            falls.Sides.Select(side => $"{says.Wall(side.Name)} {says.Size(side.Length)}"))));
         if (falls.Drain is { } drain)
         {
             yield return phrases.Say(Phrase.Pan.Drain, ("at", pan.Place(drain)));
@@ -28,7 +30,8 @@ internal static class PlanTold
         yield return phrases.Say(Phrase.Pan.AtHeight, ("height", pan.Length(height)));
         foreach (var wall in one.Walls)
         {
-            yield return phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? Phrase.Pan.ToWall : Phrase.Pan.Wall, ("side", pan.Side(wall.Side)), ("fall", pan.Fall(wall.Slope)));
+            yield return phrases.Say(one.Taken == DrainTaken.ChannelAtWall ? Phrase.Pan.ToWall : Phrase.Pan.Wall,
+                ("side", pan.Side(wall.Side)), ("fall", pan.Fall(wall.Slope)));
         }
 
         foreach (var fold in one.Folds)
@@ -41,7 +44,8 @@ internal static class PlanTold
     /// <summary>How the falls are read, whether that fits, and what is dashed.</summary>
     public static IEnumerable<string> Case(PanCase one, DrawSays says)
     {
-        yield return says.Phrases.Say(Phrase.Draw.Case, ("measure", says.Pan.Measure(one.Limits)), ("taken", says.Pan.Taken(one.Taken)), ("limits", says.Pan.Limits(one.Limits)));
+        yield return says.Phrases.Say(Phrase.Draw.Case, ("measure", says.Pan.Measure(one.Limits)),
+            ("taken", says.Pan.Taken(one.Taken)), ("limits", says.Pan.Limits(one.Limits)));
         if (one.Feasible == Tri.No)
         {
             yield return says.Phrases[Phrase.Draw.DoesNotFit];

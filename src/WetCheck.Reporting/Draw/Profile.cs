@@ -12,9 +12,12 @@ internal sealed record Profile(Canvas Canvas, int Scale, double Down = 0)
 
     public Mm At(double x, double up) => new(x * Inch / Scale, Down - (up * Inch / Scale));
 
-    public void Line(double x1, double up1, double x2, double up2, Pen pen, Dash dash = Dash.Whole) => Canvas.Line(At(x1, up1), At(x2, up2), pen, dash);
+    public void Line(double x1, double up1, double x2, double up2, Pen pen, Dash dash = Dash.Whole) =>
+        Canvas.Line(At(x1, up1), At(x2, up2), pen, dash);
 
-    public void Ring(Pen pen, Hatch? hatch, Dash dash, params (double X, double Up)[] corners) => Canvas.Ring([.. corners.Select(one => At(one.X, one.Up))], pen, hatch, dash);
+    public void Ring(Pen pen, Hatch? hatch, Dash dash, params (double X, double Up)[] corners) =>
+        Canvas.Ring([.. corners.Select(one => At(one.X, one.Up))], pen, hatch, dash);
 
-    public void Block(double left, double bottom, double right, double top, Pen pen, Hatch? hatch) => Ring(pen, hatch, Dash.Whole, (left, bottom), (right, bottom), (right, top), (left, top));
+    public void Block(double left, double bottom, double right, double top, Pen pen, Hatch? hatch) =>
+        Ring(pen, hatch, Dash.Whole, (left, bottom), (right, bottom), (right, top), (left, top));
 }

@@ -27,7 +27,10 @@ public static class SectionDrawing
         drawn.Nails();
         drawn.Sizes();
         return canvas.Svg("section", says.Phrases.Say(Phrase.Draw.SectionTitle, ("job", walk.Job.Name)),
-            [says.Phrases[Phrase.Draw.SectionTold], .. floor.Heights.Lines.Select(line => says.Phrases.Say(Phrase.Heights.Line, ("what", heights.Name(line.Key, [line.Place])), ("height", heights.Line(line)))), .. NailsTold.Of(cut, says)],
+            [says.Phrases[Phrase.Draw.SectionTold],
+                .. floor.Heights.Lines.Select(line =>
+                says.Phrases.Say(Phrase.Heights.Line, ("what", heights.Name(line.Key, [line.Place])),
+                ("height", heights.Line(line)))), .. NailsTold.Of(cut, says)],
             () => ScaleBar.Draw(canvas, says));
     }
 }

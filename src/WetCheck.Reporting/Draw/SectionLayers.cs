@@ -15,7 +15,9 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
 
     private double Base { get; } = cut.Substrate ?? -1.5;
 
-    private double Top { get; } = new[] { cut.FinishedCurb, cut.RoughCurb, cut.RoomFloor, cut.Sides.FirstOrDefault(side => side.Name == "back")?.Top, 4 }.Max()!.Value + 3;
+    private double Top { get; } =
+        new[] { cut.FinishedCurb, cut.RoughCurb, cut.RoomFloor,
+        cut.Sides.FirstOrDefault(side => side.Name == "back")?.Top, 4 }.Max()!.Value + 3;
 
     private double? Bed => cut.HasLiner ? cut.Bed : null;
 
@@ -91,7 +93,8 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
     /// <summary>How high water stands before it spills.</summary>
     public void Water()
     {
-        foreach (var (level, key) in new[] { (cut.HasLiner ? cut.RoughCurb : null, Phrase.Draw.WaterTest), (cut.FinishedCurb, Phrase.Draw.WaterUse) })
+        foreach (var (level, key) in new[] { (cut.HasLiner ? cut.RoughCurb : null, Phrase.Draw.WaterTest),
+            (cut.FinishedCurb, Phrase.Draw.WaterUse) })
         {
             if (level is { } height)
             {
@@ -116,7 +119,8 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
             {
                 var into = nail.Place == "curb inside" ? 1 : -1;
                 profile.Line(x - (0.25 * into), nail.Height, x + (1.2 * into), nail.Height, Pen.Cut);
-                Label(Phrase.Draw.Nail, nail.Place == "back" ? -Board - Stud : x - (0.25 * into), nail.Height, way, says.Pan.Length(nail.Height));
+                Label(Phrase.Draw.Nail, nail.Place == "back" ? -Board - Stud : x - (0.25 * into), nail.Height, way,
+                    says.Pan.Length(nail.Height));
             }
         }
     }
@@ -124,11 +128,15 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
     /// <summary>Heights of the curb at the right, the floor below.</summary>
     public void Sizes()
     {
-        List<double> ups = [0, .. new[] { cut.RoughCurb, cut.FinishedCurb ?? cut.RoomFloor }.OfType<double>().Where(up => up > 0.05).Order()];
-        Dimensions.Upright(profile.Canvas, [.. ups.Select(up => profile.At(0, up).Y)], profile.At(Right, 0).X + 34, profile.At(Right, 0).X + 28, one => says.Size(ups[one + 1] - ups[one]));
+        List<double> ups =
+            [0, .. new[] { cut.RoughCurb, cut.FinishedCurb ?? cut.RoomFloor }.OfType<double>().Where(up => up > 0.05)
+            .Order()];
+        Dimensions.Upright(profile.Canvas, [.. ups.Select(up => profile.At(0, up).Y)], profile.At(Right, 0).X + 34,
+            profile.At(Right, 0).X + 28, one => says.Size(ups[one + 1] - ups[one]));
         List<double> xs = cut.DrainFromEntry is null ? [0, depth] : [0, Drain, depth];
         var below = profile.At(0, Base - 1.5).Y + 12;
-        Dimensions.Across(profile.Canvas, [.. xs.Select(x => profile.At(x, 0).X)], below, below - 5, one => says.Size(xs[one + 1] - xs[one]));
+        Dimensions.Across(profile.Canvas, [.. xs.Select(x => profile.At(x, 0).X)], below, below - 5,
+            one => says.Size(xs[one + 1] - xs[one]));
         profile.Canvas.Label(says.Wall("back"), profile.At(-Board - (Stud / 2), Base), toward: new Mm(-0.3, 1));
         profile.Canvas.Label(says.Entry, profile.At(Right, Base), isBold: true, toward: new Mm(0.5, 1));
     }
@@ -136,7 +144,8 @@ internal sealed class SectionLayers(Profile profile, FloorSection cut, double de
     private void Layer(double back, double entry, double atDrain, double thick, Hatch hatch)
     {
         profile.Ring(Pen.Seen, hatch, Dash.Whole, (0, back), (Drain - 1, atDrain), (Drain - 1, atDrain + thick), (0, back + thick));
-        profile.Ring(Pen.Seen, hatch, Dash.Whole, (Drain + 1, atDrain), (depth, entry), (depth, entry + thick), (Drain + 1, atDrain + thick));
+        profile.Ring(Pen.Seen, hatch, Dash.Whole, (Drain + 1, atDrain), (depth, entry), (depth, entry + thick),
+            (Drain + 1, atDrain + thick));
     }
 
     private void Label(string key, double x, double up, Mm toward, string height = "") =>

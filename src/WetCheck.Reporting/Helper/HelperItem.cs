@@ -39,10 +39,12 @@ internal static class HelperItem
     /// <summary>Where and what; in two sentences where one would be long.</summary>
     private static string Title(Item item, Phrases phrases)
     {
-        var title = Sentence.Closed(phrases.Say(item.OnPaper ? Phrase.Say.TitleOnPaper : Phrase.Say.Title, ("place", item.Place), ("what", item.What)));
+        var title = Sentence.Closed(phrases.Say(item.OnPaper ? Phrase.Say.TitleOnPaper : Phrase.Say.Title,
+            ("place", item.Place), ("what", item.What)));
         return ShortSentences.Whole(title) ? title : Sentence.Joined(
             Sentence.Closed(item.Place),
-            HelperRows.Short(Sentence.Closed(Sentence.Capital(item.OnPaper ? phrases.Say(Phrase.Helper.OnPaper, ("what", item.What)) : item.What))));
+            HelperRows.Short(Sentence.Closed(Sentence.Capital(item.OnPaper
+                ? phrases.Say(Phrase.Helper.OnPaper, ("what", item.What)) : item.What))));
     }
 
     /// <summary>Both on one line, on the same tape.</summary>

@@ -12,7 +12,10 @@ internal static class HelperMessage
         ("foot", Texts(sheets.SelectMany(sheet => sheet.ShowMe.SelectMany(Packed).Concat(sheet.Foot)))),
         ("made", sheets[0].List.Heading.When));
 
-    /// <summary>How many rows of each section are shown, and how many are left out after it. Of things to fix and to read again there are as many as in any message.</summary>
+    /// <summary>
+    /// How many rows of each section are shown, and how many are left out after it. Of things to fix and to read again
+    /// there are as many as in any message.
+    /// </summary>
     private static IEnumerable<(int Section, int Rows, int Left)> Shown(IReadOnlyList<HelperSheet> sheets)
     {
         var room = Message.EntriesAtMost;
@@ -35,10 +38,13 @@ internal static class HelperMessage
     private static ScriptObject Section(IReadOnlyList<HelperSheet> sheets, int at, int shown, int left) => PageModel.Object(
         ("title", string.Join(" / ", sheets.Select(sheet => sheet.Sections[at].Title))),
         ("lines", Texts(Enumerable.Range(0, shown).SelectMany(row => sheets.SelectMany(sheet => Lines(sheet.Sections[at].Rows[row]))))),
-        ("more", Texts(sheets.Select(sheet => left > 0 ? Sentence.Closed(sheet.List.Phrases.Count(Phrase.Say.More, left)) : sheet.Sections[at].More).Where(more => more.Length > 0))));
+        ("more", Texts(sheets.Select(sheet => left > 0
+            ? Sentence.Closed(sheet.List.Phrases.Count(Phrase.Say.More, left)) : sheet.Sections[at].More)
+            .Where(more => more.Length > 0))));
 
     private static IEnumerable<string> Lines(HelperRow row) =>
-        Packed(Sentence.Joined(row.Number, Sentence.Closed(row.Word), row.Title)).Concat(row.Lines.SelectMany(Packed)) is var lines && row.Title.Length > 0
+        Packed(Sentence.Joined(row.Number, Sentence.Closed(row.Word), row.Title))
+            .Concat(row.Lines.SelectMany(Packed)) is var lines && row.Title.Length > 0
             ? lines
             : Packed(Sentence.Joined([row.Number, .. row.Lines]));
 

@@ -15,7 +15,9 @@ internal sealed class HelperModel(IReadOnlyList<HelperSheet> sheets, Func<string
             ("plan", plan),
             ("job", escape(first.List.Heading.Job)),
             ("made", escape(first.List.Heading.When)),
-            ("titles", Cells(sheet => [sheet.List.Phrases[Phrase.Helper.Title], Sentence.Capital(sheet.List.Heading.Method), Sentence.Capital(sheet.List.Heading.Stage)])),
+            ("titles", Cells(sheet =>
+                [sheet.List.Phrases[Phrase.Helper.Title], Sentence.Capital(sheet.List.Heading.Method),
+                Sentence.Capital(sheet.List.Heading.Stage)])),
             ("stops", Cells(sheet => [sheet.Stop])),
             ("tops", Rows(sheet => sheet.Top)),
             ("sections", PageModel.Array(first.Sections.Select((section, i) => Section(section, i)))),

@@ -10,7 +10,8 @@ internal sealed record HelperRow(string Number, Mark Mark, string Word, string T
     public static HelperRow Of(string number, Mark mark, params IEnumerable<string> sentences) => new(number, mark, "", "", [.. sentences]);
 }
 
-/// <param name="Key">Says what kind of rows: <c>today</c>, <c>after</c>, <c>not-yours</c>, <c>read-again</c>, <c>look</c>, <c>hidden</c>, <c>care</c>, <c>hold</c>, <c>notes</c>.</param>
+/// <param name="Key">Says what kind of rows: <c>today</c>, <c>after</c>, <c>not-yours</c>, <c>read-again</c>,
+/// <c>look</c>, <c>hidden</c>, <c>care</c>, <c>hold</c>, <c>notes</c>.</param>
 /// <param name="More">How many rows are left out; may be empty.</param>
 internal sealed record HelperSection(string Key, string Title, IReadOnlyList<HelperRow> Rows, string More = "")
 {

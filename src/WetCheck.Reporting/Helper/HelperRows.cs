@@ -21,14 +21,18 @@ internal static class HelperRows
     public static IReadOnlyList<HelperRow> Looks(Listing list, Telling telling) =>
         [.. list.Looks.Take(Listing.LooksShown).Select(look => Look(look.Look, telling))];
 
-    public static IReadOnlyList<HelperRow> Hidden(Telling telling) => [.. telling.Walk.Entries.Where(entry => entry.Result == Result.HiddenNow).Select(entry => HelperRow.Of(
+    public static IReadOnlyList<HelperRow> Hidden(Telling telling) =>
+        [.. telling.Walk.Entries.Where(entry => entry.Result == Result.HiddenNow).Select(entry => HelperRow.Of(
         entry.Number,
         Mark.HiddenNow,
         Short(telling.Phrases.Say(Phrase.Helper.HiddenNow, ("part", Sentence.Capital(Naming.Part(entry.Worst.Part, telling.Phrases)))))))];
 
     public static string Short(string text) => Sentence.Joined(ShortSentences.Of(text));
 
-    /// <summary>A question that a helper can answer with eye or tape; what is to be asked of others, or too long, is looked at together.</summary>
+    /// <summary>
+    /// A question that a helper can answer with eye or tape; what is to be asked of others, or too long, is looked at
+    /// together.
+    /// </summary>
     private static HelperRow Look(Look look, Telling telling)
     {
         var phrases = telling.Phrases;
@@ -36,22 +40,29 @@ internal static class HelperRows
         {
             { Reading: { Effort: not Effort.Ask } reading } => reading.Ask,
             { Fact.Reading: FactId.Whole, Parts: [{ Kind: var kind }, ..] } => kind.AskWhole,
-            { Fact.Reading: FactId.Presence, Parts: [{ Kind: var kind }, ..] parts } when parts.All(part => part.Kind == kind) => kind.AskPresence,
+            {
+                Fact.Reading: FactId.Presence,
+                Parts: [{ Kind: var kind }, ..] parts
+            } when parts.All(part => part.Kind == kind) => kind.AskPresence,
             _ => null,
         };
         // A question of a whole list, or of what there is, names it itself.
-        var part = look.Parts.Count > 0 && (look.Reading is not null || ask is null) ? Sentence.Closed(Sentence.Capital(Naming.Parts(look.Parts, phrases))) : "";
+        var part = look.Parts.Count > 0 && (look.Reading is not null || ask is null)
+            ? Sentence.Closed(Sentence.Capital(Naming.Parts(look.Parts, phrases))) : "";
         return new HelperRow(
             look.Number,
             Mark.ToCheck,
             "",
             ShortSentences.Whole(part) ? part : Sentence.Closed(Sentence.Capital(Naming.Part(look.Parts[0], phrases))),
-            [ask is { En.Length: > 0 } && Fits(ask) ? phrases.Of(ask) : ask is not null && look.Reading is { Choices.Count: > 0 } choice ? Which(choice, phrases) : phrases[Phrase.Helper.Together]]);
+            [ask is { En.Length: > 0 } && Fits(ask) ? phrases.Of(ask) : ask is not null
+                && look.Reading is { Choices.Count: > 0 } choice ? Which(choice, phrases)
+                : phrases[Phrase.Helper.Together]]);
     }
 
     /// <summary>A long question about a choice is asked by its answers.</summary>
     private static string Which(ReadingKind reading, Phrases phrases) =>
-        Short(phrases.Say(Phrase.Helper.Which, ("choices", phrases.List([.. reading.Choices.Select(choice => phrases.Of(choice.Say))], Phrase.Say.Or))));
+        Short(phrases.Say(Phrase.Helper.Which,
+            ("choices", phrases.List([.. reading.Choices.Select(choice => phrases.Of(choice.Say))], Phrase.Say.Or))));
 
     /// <summary>In both languages, or in neither: a row is one row.</summary>
     private static bool Fits(Words ask) => ShortSentences.Whole(ask.En) && ShortSentences.Whole(ask.Es ?? ask.En);

@@ -37,7 +37,9 @@ internal static class HelperTop
     {
         var measured = order.Today.Where(entry => MeasuredWith(entry, telling).Any()).ToList();
         var shown = (measured.Count > 0 ? measured : order.Today).Take(ShownBack).Select(entry => entry.Number).ToList();
-        return shown.Count == 0 ? [] : [telling.Phrases.Say(measured.Count > 0 ? Phrase.Helper.ShowTape : Phrase.Helper.Show, ("numbers", telling.Phrases.List(shown)))];
+        return shown.Count == 0 ? []
+            : [telling.Phrases.Say(measured.Count > 0 ? Phrase.Helper.ShowTape : Phrase.Helper.Show,
+            ("numbers", telling.Phrases.List(shown)))];
     }
 
     /// <summary>A height and a fall are taken from a level.</summary>

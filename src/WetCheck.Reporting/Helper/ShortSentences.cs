@@ -6,7 +6,8 @@ public static class ShortSentences
     public const int Words = 12;
 
     /// <summary>Sentences of a text in their order; a long one is cut at its commas, and is left long where it has none.</summary>
-    public static IReadOnlyList<string> Of(string text) => [.. Sentences(text).SelectMany(sentence => CountOf(sentence) <= Words ? [sentence] : Cut(sentence))];
+    public static IReadOnlyList<string> Of(string text) =>
+        [.. Sentences(text).SelectMany(sentence => CountOf(sentence) <= Words ? [sentence] : Cut(sentence))];
 
     /// <summary>No sentence of it has to be cut.</summary>
     public static bool Whole(string text) => Sentences(text).All(sentence => CountOf(sentence) <= Words);

@@ -14,7 +14,8 @@ internal static class JsonFigures
 
     public static TwoFigures? Known(Spot? at) => at is null ? null : Place(at);
 
-    public static TwoFigures? Known((double Least, double Most)? window) => window is var (least, most) ? new(Round(least), Round(most)) : null;
+    public static TwoFigures? Known((double Least, double Most)? window) =>
+        window is var (least, most) ? new(Round(least), Round(most)) : null;
 
     public static IReadOnlyList<TwoFigures> Ring(IReadOnlyList<Spot> ring) => [.. ring.Select(Place)];
 

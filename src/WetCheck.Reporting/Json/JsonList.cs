@@ -38,7 +38,9 @@ public static class JsonList
     }
 
     private static IReadOnlyList<SaidShape> Said(IReadOnlyList<Check> checks, IReadOnlyList<Line> lines) =>
-        [.. checks.Select((check, i) => new SaidShape { Number = lines[i].Number, Rule = check.Rule.Id, Say = lines[i].Text, More = lines[i].More })];
+        [.. checks.Select((check, i) =>
+            new SaidShape { Number = lines[i].Number, Rule = check.Rule.Id, Say = lines[i].Text,
+            More = lines[i].More })];
 
     private static CountsShape Counts(Tally tally) => new()
     {

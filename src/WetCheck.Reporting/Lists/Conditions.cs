@@ -7,13 +7,22 @@ internal static class Conditions
 {
     public static string Say(Condition condition, Quantity? limit, RuleBook book, Phrases phrases) => condition switch
     {
-        Condition.All all => string.Join($" {phrases[Phrase.Say.And]} ", all.Of.Select(of => of is Condition.AnyOf ? $"({Say(of, limit, book, phrases)})" : Say(of, limit, book, phrases))),
+        Condition.All all =>
+            string.Join($" {phrases[Phrase.Say.And]} ",
+            all.Of.Select(of => of is Condition.AnyOf ? $"({Say(of, limit, book, phrases)})"
+            : Say(of, limit, book, phrases))),
         Condition.AnyOf any => string.Join($"; {phrases[Phrase.Say.Or]} ", any.Of.Select(of => Say(of, limit, book, phrases))),
-        Condition.Some some => phrases.Say(Phrase.Rule.Some, ("of", Related(some.Of, book, phrases)), ("meets", Say(some.Meets, limit, book, phrases))),
-        Condition.Each each => phrases.Say(Phrase.Rule.Each, ("of", Related(each.Of, book, phrases)), ("meets", Say(each.Meets, limit, book, phrases))),
+        Condition.Some some =>
+            phrases.Say(Phrase.Rule.Some, ("of", Related(some.Of, book, phrases)),
+            ("meets", Say(some.Meets, limit, book, phrases))),
+        Condition.Each each =>
+            phrases.Say(Phrase.Rule.Each, ("of", Related(each.Of, book, phrases)),
+            ("meets", Say(each.Meets, limit, book, phrases))),
         Condition.Is choice => $"{Reading(choice.Path, book, phrases)}: {Choices(choice, phrases)}",
         Condition.CodeIs code => phrases.List([.. code.OneOf.Select(range => Naming.Code(range, phrases))], Phrase.Say.Or),
-        Condition.MethodIs method => phrases.List([.. method.OneOf.Select(name => book.Vocabulary.Method(name) is { } m ? phrases.Of(m.Say) : name)], Phrase.Say.Or),
+        Condition.MethodIs method =>
+            phrases.List([.. method.OneOf.Select(name => book.Vocabulary.Method(name) is { } m ? phrases.Of(m.Say)
+            : name)], Phrase.Say.Or),
         Condition.PlaceIs place => phrases.List([.. place.OneOf.Select(name => Place(name, book, phrases))], Phrase.Say.Or),
         Condition.Compare compare => $"{Reading(compare.Path, book, phrases)} {Bound(compare, limit, book, phrases)}",
         _ => "",
@@ -30,7 +39,8 @@ internal static class Conditions
 
         return amount is { } plain ? phrases.Show.Limit(plain.Value, plain.Typed, compare.By)
             : compare.To is Operand.Of { Path.Reading: var other }
-                ? phrases.Say(compare.By is Comparison.AtLeast or Comparison.Over ? Phrase.Limit.AsMuchOrMore : Phrase.Limit.AsMuchOrLess, ("reading", Limit.As(other, phrases)))
+                ? phrases.Say(compare.By is Comparison.AtLeast or Comparison.Over ? Phrase.Limit.AsMuchOrMore
+                    : Phrase.Limit.AsMuchOrLess, ("reading", Limit.As(other, phrases)))
             : Limit.Bounded(compare.By, phrases[Phrase.Slot.Limit], phrases);
     }
 
@@ -50,7 +60,8 @@ internal static class Conditions
     };
 
     private static string Kind(string name, RuleBook book, Phrases phrases) =>
-        book.Vocabulary.Kind(name) is { } kind && phrases.Of(kind.One) is { Length: > 0 } one ? Slots.Fill(one, ("place", "")).Trim().TrimEnd(',') : name;
+        book.Vocabulary.Kind(name) is { } kind && phrases.Of(kind.One) is { Length: > 0 } one
+            ? Slots.Fill(one, ("place", "")).Trim().TrimEnd(',') : name;
 
     private static string Place(string name, RuleBook book, Phrases phrases) =>
         book.Vocabulary.Places.FirstOrDefault(place => place.Name == name) is { } place ? phrases.Of(place.Say) : name;

@@ -8,7 +8,8 @@ internal sealed record Evidence(Side? Side, Measured? Test)
     public static Evidence Of(Check check)
     {
         var sides = check.Sides;
-        var side = sides.FirstOrDefault(s => s.Outcome == Wanted(check)) ?? sides.FirstOrDefault(s => s.Outcome == Outcome.Correction) ?? (sides.Count > 0 ? sides[0] : null);
+        var side = sides.FirstOrDefault(s => s.Outcome == Wanted(check))
+            ?? sides.FirstOrDefault(s => s.Outcome == Outcome.Correction) ?? (sides.Count > 0 ? sides[0] : null);
         return new Evidence(side, side is null ? null : TestOf(side, check));
     }
 
@@ -24,8 +25,10 @@ internal sealed record Evidence(Side? Side, Measured? Test)
     private static Measured? TestOf(Side side, Check check)
     {
         var near = check.Judgement.Hangs.Where(hang => hang.Near).Select(hang => hang.Id).ToHashSet();
-        var close = side.Tests.FirstOrDefault(test => test.Answer != Tri.Yes && test.Fact is { } fact && Ways(fact).Any(way => near.Contains(way.Id)));
-        return close ?? Deciding(side) ?? side.Tests.FirstOrDefault(test => test.Answer == Tri.Yes) ?? (side.Tests.Count > 0 ? side.Tests[0] : null);
+        var close = side.Tests.FirstOrDefault(test => test.Answer != Tri.Yes && test.Fact is { } fact && Ways(fact)
+            .Any(way => near.Contains(way.Id)));
+        return close ?? Deciding(side) ?? side.Tests.FirstOrDefault(test => test.Answer == Tri.Yes)
+            ?? (side.Tests.Count > 0 ? side.Tests[0] : null);
     }
 
     /// <summary>A fact, and what it is worked out from, by every way.</summary>

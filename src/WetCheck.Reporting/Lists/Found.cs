@@ -19,7 +19,8 @@ internal static class Found
         ReadingValue.OfPoint point => telling.Phrases.Say(
             Phrase.Value.Point, ("left", telling.Show.Of(point.FromLeft, point.Unit)),
             ("entry", telling.Show.Of(point.FromEntry, point.Unit))),
-        ReadingValue.OfOutline outline => telling.Phrases.Say(Phrase.Value.Outline, ("corners", string.Join("; ", outline.Corners.All.Select(corner =>
+        ReadingValue.OfOutline outline =>
+            telling.Phrases.Say(Phrase.Value.Outline, ("corners", string.Join("; ", outline.Corners.All.Select(corner =>
             $"{telling.Show.Of(corner.FromLeft, outline.Unit)}, {telling.Show.Of(corner.FromEntry, outline.Unit)}")))),
         ReadingValue.OfLevels levels => telling.Phrases.Say(Phrase.Value.Levels, ("count", $"{levels.Points.All.Count}")),
         ReadingValue.OfNone => telling.Phrases[Phrase.Value.None],

@@ -9,7 +9,8 @@ namespace WetCheck.Reporting;
 /// <param name="Warnings">Local changes, stated codes that the book has nothing for, rules that lack the language.</param>
 /// <param name="Book">"Rule book: inch and metric, 2026-11".</param>
 /// <param name="When">As it came in.</param>
-public sealed record Heading(string Job, string Method, string Stage, IReadOnlyList<string> Codes, IReadOnlyList<string> Warnings, string Book, string When)
+public sealed record Heading(string Job, string Method, string Stage, IReadOnlyList<string> Codes,
+    IReadOnlyList<string> Warnings, string Book, string When)
 {
     /// <summary>The family that stands for no code at all.</summary>
     private const string None = "none";
@@ -17,7 +18,8 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
     internal static Heading Of(Telling telling, string when)
     {
         var (job, phrases) = (telling.Job, telling.Phrases);
-        var stop = (job.Method is { } told ? [told] : telling.Walk.Book.Vocabulary.Methods).SelectMany(method => method.Stops).FirstOrDefault(s => s.Name == job.Stage);
+        var stop = (job.Method is { } told ? [told] : telling.Walk.Book.Vocabulary.Methods)
+            .SelectMany(method => method.Stops).FirstOrDefault(s => s.Name == job.Stage);
         return new Heading(
             Cut.Name(job.Name),
             job.Method is { } named ? phrases.Of(named.Say) : phrases[Phrase.Head.NoMethod],
@@ -42,7 +44,8 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
             var name = telling.Phrases.Of(discipline.Say);
             if (telling.Job.Codes.TryGetValue(discipline.Name, out var stated))
             {
-                yield return telling.Phrases.Say(stated.Family == None ? Phrase.Head.NoCode : Phrase.Head.Code, ("discipline", name), ("code", Naming.Code(stated)));
+                yield return telling.Phrases.Say(stated.Family == None ? Phrase.Head.NoCode : Phrase.Head.Code,
+                    ("discipline", name), ("code", Naming.Code(stated)));
             }
             else if (asked.Contains(discipline.Name))
             {
@@ -73,7 +76,9 @@ public sealed record Heading(string Job, string Method, string Stage, IReadOnlyL
     /// <summary>A rule whose words the language lacks is told in English, and that is said.</summary>
     private static IEnumerable<string> OnlyEnglish(Telling telling)
     {
-        var lacking = telling.Walk.Entries.Where(entry => entry.Result is not (Result.NotHere or Result.Ok or Result.Later)).Select(entry => entry.Rule)
+        var lacking =
+            telling.Walk.Entries.Where(entry => entry.Result is not (Result.NotHere or Result.Ok or Result.Later))
+            .Select(entry => entry.Rule)
             .Concat(telling.Walk.Cautions.Concat(telling.Walk.Notes).Select(check => check.Rule))
             .Where(rule => !rule.Texts.ContainsKey(telling.Phrases.Language))
             .Select(Naming.Digits).Distinct().ToList();

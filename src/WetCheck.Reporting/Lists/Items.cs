@@ -53,7 +53,8 @@ internal static class Items
             .ToList();
         return found.Count <= FoundAtMost
             ? SharedEnd.List(found, telling.Phrases)
-            : SharedEnd.List([.. found.Take(FoundAtMost - 1)], telling.Phrases) + ", " + telling.Phrases.Count(Phrase.Say.More, found.Count - FoundAtMost + 1);
+            : SharedEnd.List([.. found.Take(FoundAtMost - 1)], telling.Phrases) + ", "
+                + telling.Phrases.Count(Phrase.Say.More, found.Count - FoundAtMost + 1);
     }
 
     /// <summary>Where the reading stands; where it would stand when there is none.</summary>

@@ -7,12 +7,14 @@ public static class KeptText
 {
     /// <param name="opening">"Kept.", or what somebody else kept.</param>
     /// <param name="left">Questions that are still open.</param>
-    /// <returns>"Kept. 214-D OK. 4 left.", in lines of at most 78; below it each Correction that came or has another reading, in four lines.</returns>
+    /// <returns>"Kept. 214-D OK. 4 left.", in lines of at most 78; below it each Correction that came or has another
+    /// reading, in four lines.</returns>
     public static IReadOnlyList<string> Of(string opening, Walk before, Walk now, int left, Phrases phrases)
     {
         var was = All(before).ToDictionary(entry => entry.Number, StringComparer.Ordinal);
         var (old, telling) = (new Telling(before, phrases), new Telling(now, phrases));
-        var fix = now.ToFix.Where(entry => !was.TryGetValue(entry.Number, out var earlier) || earlier.Result != Result.Correction || Found(earlier, old) != Found(entry, telling));
+        var fix = now.ToFix.Where(entry => !was.TryGetValue(entry.Number, out var earlier)
+            || earlier.Result != Result.Correction || Found(earlier, old) != Found(entry, telling));
         return
         [
             .. Column.Wrap(Sentence.Joined(
@@ -37,13 +39,17 @@ public static class KeptText
     private static IEnumerable<string> Hold(Telling before, Telling now)
     {
         var was = Lines.Hold(before).Select(line => line.Text).ToHashSet(StringComparer.Ordinal);
-        return Lines.Hold(now).Where(line => !was.Contains(line.Text)).SelectMany(line => Column.Wrap(line.Text, Column.Numbered(line.Number)));
+        return Lines.Hold(now).Where(line => !was.Contains(line.Text))
+            .SelectMany(line => Column.Wrap(line.Text, Column.Numbered(line.Number)));
     }
 
     private static (string, Paper) Found(Entry entry, Telling telling) => (Items.FoundIn(entry, telling), entry.Paper);
 
-    private static IEnumerable<Entry> All(Walk walk) => walk.Entries.SelectMany(entry => entry.Also.Prepend(entry)).DistinctBy(entry => entry.Number);
+    private static IEnumerable<Entry> All(Walk walk) =>
+        walk.Entries.SelectMany(entry => entry.Also.Prepend(entry)).DistinctBy(entry => entry.Number);
 
     private static string Told(Entry entry, Phrases phrases) =>
-        Keys.Of(entry.Paper) is { Length: > 0 } paper ? $"{phrases["result." + Keys.Of(entry.Result)]}, {phrases["result." + paper]}" : phrases["result." + Keys.Of(entry.Result)];
+        Keys.Of(entry.Paper) is { Length: > 0 } paper
+            ? $"{phrases["result." + Keys.Of(entry.Result)]}, {phrases["result." + paper]}"
+            : phrases["result." + Keys.Of(entry.Result)];
 }

@@ -22,8 +22,10 @@ internal static class Limit
     /// <summary>Without the level it is taken from, where that has just been named; a fall without its slope.</summary>
     public static string Amount(Measured test, Telling telling) => test switch
     {
-        { Condition: Condition.Compare { By: var by } } when Fall.Of(test.Fact) is { } fall && OnTape.Bound(test) is { } slope => telling.Show.FallLimit(slope, fall, by),
-        { Condition: Condition.Compare { By: var by }, Limit: { Value.Sign: > 0 } limit, LimitDatum: not null } => telling.Show.Limit(limit.Value, limit.Typed, by),
+        { Condition: Condition.Compare { By: var by } } when Fall.Of(test.Fact) is { } fall
+            && OnTape.Bound(test) is { } slope => telling.Show.FallLimit(slope, fall, by),
+        { Condition: Condition.Compare { By: var by }, Limit: { Value.Sign: > 0 } limit, LimitDatum: not null } =>
+            telling.Show.Limit(limit.Value, limit.Typed, by),
         _ => Own(test, telling),
     };
 
@@ -59,9 +61,13 @@ internal static class Limit
     }
 
     /// <summary>What another reading asks: "the maker's sheet asks", "was asked for".</summary>
-    public static string As(ReadingKind reading, Phrases phrases) => phrases.Find("limit.as-" + reading.Name.Replace(' ', '-')) ?? Naming.Reading(reading);
+    public static string As(ReadingKind reading, Phrases phrases) =>
+        phrases.Find("limit.as-" + reading.Name.Replace(' ', '-')) ?? Naming.Reading(reading);
 
-    /// <summary>For the slot <c>{limit}</c>: no operator, a height from the datum that was asked, a slope over the run that was read.</summary>
+    /// <summary>
+    /// For the slot <c>{limit}</c>: no operator, a height from the datum that was asked, a slope over the run that was
+    /// read.
+    /// </summary>
     public static string Plain(Measured test, Telling telling)
     {
         var show = telling.Show;
@@ -73,7 +79,8 @@ internal static class Limit
         var rounding = Marks.For(by);
         return OnTape.Bound(test) is not { } bound ? test.Limit is { } limit ? show.Of(limit) : telling.Phrases[Phrase.Slot.Limit]
             : Fall.Of(test.Fact) is { ByRatio: false, Unit.Measure: Measure.Length } fall ? show.Of(bound * fall.Run, fall.Unit, rounding)
-            : test.Fact is { Kind.Is: Form.Height } height ? show.Height(bound, OnTape.UnitOf(test, telling), telling.Datum(OnTape.DatumOf(height) ?? ""))
+            : test.Fact is { Kind.Is: Form.Height } height
+                ? show.Height(bound, OnTape.UnitOf(test, telling), telling.Datum(OnTape.DatumOf(height) ?? ""))
             : test.Limit is { } amount ? show.Of(amount)
             : show.Of(bound, OnTape.UnitOf(test, telling), rounding);
     }
@@ -108,6 +115,7 @@ internal static class Limit
             ? telling.Phrases.Say(Phrase.Limit.Not, ("limit", List(others)))
             : List(choice.OneOf);
 
-        string List(IEnumerable<string> keys) => telling.Phrases.List([.. keys.Select(key => Found.Choice(key, reading, telling.Phrases))], Phrase.Say.Or);
+        string List(IEnumerable<string> keys) =>
+            telling.Phrases.List([.. keys.Select(key => Found.Choice(key, reading, telling.Phrases))], Phrase.Say.Or);
     }
 }

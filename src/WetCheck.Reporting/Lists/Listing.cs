@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>Everything a list says of one walk, in the words of one language, before it takes the form of a screen, a page or a message.</summary>
+/// <summary>
+/// Everything a list says of one walk, in the words of one language, before it takes the form of a screen, a page or a
+/// message.
+/// </summary>
 /// <param name="Groups">Entries to fix by deadline, then those to read again; only groups that have entries.</param>
 /// <param name="Looks">All that are owed, most pressing first.</param>
 /// <param name="Cover">"before the boards": what hides the first look; may be empty.</param>

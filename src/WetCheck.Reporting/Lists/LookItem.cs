@@ -8,4 +8,5 @@ namespace WetCheck.Reporting;
 /// <param name="Ask">The question, with its part in front.</param>
 /// <param name="How">How to look; may be empty.</param>
 /// <param name="Tool">What to take along; empty for a look with the eye or into the papers.</param>
-public sealed record LookItem(string Number, bool Short, string Title, string Detail, string Ask, string How, string Tool, string Line, Look Look);
+public sealed record LookItem(string Number, bool Short, string Title, string Detail, string Ask, string How,
+    string Tool, string Line, Look Look);

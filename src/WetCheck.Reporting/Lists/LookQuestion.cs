@@ -27,10 +27,14 @@ public static class LookQuestion
     /// <summary>"like 3-1/4"; "folded, cut, pieced".</summary>
     private static string Answers(Look look, Phrases phrases) => look switch
     {
-        { Reading.Choices: { Count: > 0 } choices } => string.Join(", ", choices.Select(choice => phrases.Language == Languages.English ? choice.Key : phrases.Of(choice.Say))),
+        { Reading.Choices: { Count: > 0 } choices } =>
+            string.Join(", ",
+            choices.Select(choice => phrases.Language == Languages.English ? choice.Key : phrases.Of(choice.Say))),
         { Reading: { } reading } => phrases.Say(Phrase.Kept.Like, ("example", reading.Example.Split(',')[0])),
-        { Fact.Reading: FactId.Whole, Parts: [{ Kind: { WholeWhenGiven: true } kind }] } => phrases.Say(Phrase.Kept.Members, ("example", Example(kind))),
-        { Fact.Reading: FactId.Whole, Parts: [{ Kind: { Places: [var place, ..] } kind }] } => phrases.Say(Phrase.Kept.Whole, ("example", $"{place.Name} {Example(kind)}")),
+        { Fact.Reading: FactId.Whole, Parts: [{ Kind: { WholeWhenGiven: true } kind }] } =>
+            phrases.Say(Phrase.Kept.Members, ("example", Example(kind))),
+        { Fact.Reading: FactId.Whole, Parts: [{ Kind: { Places: [var place, ..] } kind }] } =>
+            phrases.Say(Phrase.Kept.Whole, ("example", $"{place.Name} {Example(kind)}")),
         { Fact.Reading: FactId.Presence } => phrases[Phrase.Kept.Presence],
         _ => phrases[Phrase.Kept.NotKnown],
     };

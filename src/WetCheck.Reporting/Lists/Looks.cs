@@ -49,11 +49,14 @@ internal static class Looks
 
         if (look.Fact == FactId.Method)
         {
-            return phrases.Say(Phrase.Look.Method, ("methods", string.Join("; ", telling.Walk.Book.Vocabulary.Methods.Select(method => phrases.Of(method.Say)))));
+            return phrases.Say(Phrase.Look.Method,
+                ("methods", string.Join("; ",
+                telling.Walk.Book.Vocabulary.Methods.Select(method => phrases.Of(method.Say)))));
         }
 
         return Discipline(look, telling) is { } discipline ? phrases.Of(discipline.Ask)
-            : look.Fact.Reading == FactId.Whole && kind is not null ? phrases.Of(IsUnlisted(kind, telling) ? kind.AskPresence : kind.AskWhole)
+            : look.Fact.Reading == FactId.Whole && kind is not null
+                ? phrases.Of(IsUnlisted(kind, telling) ? kind.AskPresence : kind.AskWhole)
             : Presence(look.Parts, phrases);
     }
 
@@ -69,7 +72,8 @@ internal static class Looks
             return phrases.Of(kinds[0].AskPresence);
         }
 
-        var names = parts.Select(part => part.Kind.IsList || part.Place is null ? Several(part.Kind, phrases) : phrases.Of(part.Place.Say)).Distinct();
+        var names = parts.Select(part => part.Kind.IsList || part.Place is null ? Several(part.Kind, phrases)
+            : phrases.Of(part.Place.Say)).Distinct();
         return phrases.Say(Phrase.Look.Presence, ("parts", string.Join(", ", names)));
     }
 
@@ -79,12 +83,18 @@ internal static class Looks
     private static Discipline? Discipline(Look look, Telling telling) =>
         telling.Walk.Book.Vocabulary.Disciplines.FirstOrDefault(discipline => FactId.Code(discipline.Name) == look.Fact);
 
-    /// <summary>Of a look that decides between sides, or is short on paper: the first entry it stands for, with what is known of it.</summary>
+    /// <summary>
+    /// Of a look that decides between sides, or is short on paper: the first entry it stands for, with what is known of
+    /// it.
+    /// </summary>
     private static (string Title, string Detail) Shown(Look look, Telling telling)
     {
         var all = look.Settles.Concat(look.Bears).ToList();
-        var shown = all.Where(entry => entry.Paper == Paper.Short || entry.Worst.IsShortUnless || (Sides.Differ(entry.Worst, telling) && Items.FoundIn(entry, telling).Length > 0)).ToList();
-        if (shown.Count == 0 || (Discipline(look, telling) is null && look.Paper != Paper.Short && !Decides(look, shown[0]) && !IsWayOut(look, shown[0])))
+        var shown = all.Where(entry => entry.Paper == Paper.Short || entry.Worst.IsShortUnless
+            || (Sides.Differ(entry.Worst, telling) && Items.FoundIn(entry, telling).Length > 0)).ToList();
+        if (shown.Count == 0
+            || (Discipline(look, telling) is null && look.Paper != Paper.Short && !Decides(look, shown[0])
+            && !IsWayOut(look, shown[0])))
         {
             return ("", "");
         }
@@ -95,13 +105,16 @@ internal static class Looks
         var title = look.Reading is not null && entry.Worst.IsShortUnless
             ? telling.Phrases.Say(Phrase.Look.ShortUnless, ("place", item.Place), ("what", item.What))
             : Discipline(look, telling) is { } discipline
-            ? telling.Phrases.Say($"look.by-code{paper}", ("place", item.Place), ("what", item.What), ("discipline", telling.Phrases.Of(discipline.Say)))
+            ? telling.Phrases.Say($"look.by-code{paper}", ("place", item.Place), ("what", item.What),
+                ("discipline", telling.Phrases.Of(discipline.Say)))
             : telling.Phrases.Say($"look.open{paper}", ("place", item.Place), ("what", item.What));
         // The look bears the number of the first check it settles, which may be another.
         title = entry.Number == look.Number ? title : $"{entry.Number} {title}";
         var others = shown.Skip(1).Select(other => other.Number).Distinct().ToList();
         return (title, Sentence.Joined(
-            item.Found.Length == 0 ? "" : telling.Phrases.Say(item.Planned ? Phrase.Say.Planned : Phrase.Say.Found, ("found", WithCounted(item, telling))),
+            item.Found.Length == 0 ? ""
+                : telling.Phrases.Say(item.Planned ? Phrase.Say.Planned : Phrase.Say.Found,
+                ("found", WithCounted(item, telling))),
             Sides.Differ(entry.Worst, telling) ? Sides.Say(entry.Worst, telling)
                 : item.Should.Length == 0 ? "" : telling.Phrases.Say(Phrase.Say.Should, ("limit", item.Should)),
             others.Count == 0 ? "" : telling.Phrases.Say(Phrase.Look.Same, ("numbers", Numbers.Few(others, telling.Phrases)))));

@@ -20,7 +20,8 @@ internal static class OnTape
         var said = bound.Sign < 0 && fact.Kind.Is == Form.Height ? telling.Phrases.Say(Phrase.Limit.TapeBelow, ("limit", amount)) : amount;
         return test.LimitSpread.AsRead.IsPoint
             ? by == Comparison.Over ? telling.Phrases.Say(Phrase.Limit.TapeOver, ("limit", said)) : said
-            : telling.Phrases.Say(by is Comparison.AtLeast or Comparison.Over ? Phrase.Limit.TapeAtLeast : Phrase.Limit.TapeAtMost, ("limit", said));
+            : telling.Phrases.Say(by is Comparison.AtLeast or Comparison.Over ? Phrase.Limit.TapeAtLeast
+                : Phrase.Limit.TapeAtMost, ("limit", said));
     }
 
     /// <summary>The end of the limit's stretch that a failing reading misses, whatever the limit turns out to be.</summary>
@@ -32,10 +33,12 @@ internal static class OnTape
         : fact.OnPaper is Known.Number { Datum: { } known } ? known
         : fact.Kind.From;
 
-    public static Unit UnitOf(Measured test, Telling telling) => test.Fact is { } fact ? Found.UnitOf(fact, telling) : telling.UnitOf(Measure.Length);
+    public static Unit UnitOf(Measured test, Telling telling) =>
+        test.Fact is { } fact ? Found.UnitOf(fact, telling) : telling.UnitOf(Measure.Length);
 
     private static bool IsSameDatum(Measured test, Fact fact) => test.LimitDatum is null || test.LimitDatum == DatumOf(fact);
 
     private static bool IsSameUnits(Measured test, Telling telling) =>
-        test.Limit is not { Measure: Measure.Length or Measure.Area or Measure.Temperature } limit || limit.Typed.IsMetric == UnitOf(test, telling).IsMetric;
+        test.Limit is not { Measure: Measure.Length or Measure.Area or Measure.Temperature } limit
+            || limit.Typed.IsMetric == UnitOf(test, telling).IsMetric;
 }

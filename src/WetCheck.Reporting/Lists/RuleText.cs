@@ -46,16 +46,19 @@ internal sealed record RuleText(string Name, string Why, string Fix, string Say,
         telling.Texts(entry.Rule).Helper, SlotsOf(entry.Worst, entry.Same.Count(), Items.FoundIn(entry, telling), telling));
 
     /// <summary>The same of a caution or a note.</summary>
-    public static string Helper(Check check, Telling telling) => Slots.Fill(telling.Texts(check.Rule).Helper, SlotsOf(check, 1, null, telling));
+    public static string Helper(Check check, Telling telling) =>
+        Slots.Fill(telling.Texts(check.Rule).Helper, SlotsOf(check, 1, null, telling));
 
     private static RuleText Filled(RuleTexts texts, string name, (string, string)[] slots) => new(
-        Slots.Fill(name, slots), Slots.Fill(texts.Why, slots), Slots.Fill(texts.Fix, slots), Slots.Fill(texts.Say, slots), Slots.Fill(texts.Two, slots));
+        Slots.Fill(name, slots), Slots.Fill(texts.Why, slots), Slots.Fill(texts.Fix, slots),
+            Slots.Fill(texts.Say, slots), Slots.Fill(texts.Two, slots));
 
     public static (string Slot, string Value)[] SlotsOf(Check check, int count, string? found, Telling telling)
     {
         var phrases = telling.Phrases;
         var test = Evidence.Of(check).Test;
-        found = found is { Length: > 0 } ? found : test is not null && Tested.Found(test, telling) is { Length: > 0 } read ? read : phrases[Phrase.Slot.Found];
+        found = found is { Length: > 0 } ? found : test is not null
+            && Tested.Found(test, telling) is { Length: > 0 } read ? read : phrases[Phrase.Slot.Found];
         var lacks = test is null ? "" : Short.By(test, telling);
         return
         [

@@ -9,9 +9,11 @@ internal static class Says
     public static IReadOnlyList<Cited> Of(Rule rule, Side? side, Telling telling)
     {
         var entries = Rows(rule, side).SelectMany(row => telling.Walk.Book.Sources.GetValueOrDefault(row, [])).ToList();
-        var codes = side is { Codes.Count: > 0 } ? side.Codes : [.. telling.Job.Codes.Values.Select(code => new CodeRange(code.Family, code.Edition, code.Edition))];
+        var codes = side is { Codes.Count: > 0 } ? side.Codes
+            : [.. telling.Job.Codes.Values.Select(code => new CodeRange(code.Family, code.Edition, code.Edition))];
         var inForce = entries.Where(entry => entry.Of is null || codes.Any(code => code.Family == entry.Of)).ToList();
-        return [.. (inForce.Count > 0 ? inForce : entries).Select(entry => new Cited(entry, EditionOf(entry, codes), SeenIn(entry, entries)))];
+        return [.. (inForce.Count > 0 ? inForce : entries)
+            .Select(entry => new Cited(entry, EditionOf(entry, codes), SeenIn(entry, entries)))];
     }
 
     /// <summary>"IRC 2021 P2709.2, second-hand; ANSI A108.01".</summary>
@@ -31,9 +33,11 @@ internal static class Says
     private static int? EditionOf(SourceEntry entry, IReadOnlyList<CodeRange> codes) =>
         codes.FirstOrDefault(code => code.Family == entry.Of) is { From: { } from, To: { } to } && from == to ? from : null;
 
-    private static string? SeenIn(SourceEntry entry, IReadOnlyList<SourceEntry> all) => entry.Status is SourceStatus.Seen or SourceStatus.Computed
+    private static string? SeenIn(SourceEntry entry, IReadOnlyList<SourceEntry> all) =>
+        entry.Status is SourceStatus.Seen or SourceStatus.Computed
         ? null
-        : all.FirstOrDefault(other => other.Row == entry.Row && other.Status == SourceStatus.Seen && other.Of is not null && other.Of != entry.Of)?.Of;
+        : all.FirstOrDefault(other => other.Row == entry.Row && other.Status == SourceStatus.Seen
+            && other.Of is not null && other.Of != entry.Of)?.Of;
 }
 
 /// <summary>A source as it stands for one job.</summary>
@@ -42,7 +46,9 @@ internal static class Says
 internal sealed record Cited(SourceEntry Entry, int? Edition, string? SeenIn)
 {
     /// <summary>With its editions, where no job states one.</summary>
-    public string Whole(Phrases phrases) => Entry is { Status: not SourceStatus.Practice, Editions.Length: > 0 } ? $"{Say(phrases)}, {Entry.Editions}" : Say(phrases);
+    public string Whole(Phrases phrases) =>
+        Entry is { Status: not SourceStatus.Practice, Editions.Length: > 0 } ? $"{Say(phrases)}, {Entry.Editions}"
+        : Say(phrases);
 
     public string Say(Phrases phrases)
     {

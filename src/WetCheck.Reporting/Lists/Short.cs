@@ -13,7 +13,8 @@ internal static class Short
             return "";
         }
 
-        var lacks = Fall.Of(fact) is { } fall ? telling.Show.FallShort(-least, fall) : telling.Show.Short(-least, Found.UnitOf(fact, telling));
+        var lacks = Fall.Of(fact) is { } fall ? telling.Show.FallShort(-least, fall)
+            : telling.Show.Short(-least, Found.UnitOf(fact, telling));
         return test.Slack.AsRead.IsPoint ? lacks : telling.Phrases.Say(Phrase.Bound.Least, ("amount", lacks));
     }
 

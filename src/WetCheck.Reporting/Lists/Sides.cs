@@ -32,7 +32,8 @@ internal static class Sides
         return ways.Find(AreApart) ?? ways[0];
     }
 
-    private static bool AreApart(List<SideGroup> groups) => groups.SelectMany(group => group.Names).GroupBy(name => name).All(same => same.Count() == 1);
+    private static bool AreApart(List<SideGroup> groups) =>
+        groups.SelectMany(group => group.Names).GroupBy(name => name).All(same => same.Count() == 1);
 
     private static List<SideGroup> Grouped(Check check, LabelBy by, Telling telling)
     {
@@ -57,7 +58,8 @@ internal static class Sides
     }
 
     /// <summary>Sides may ask for different things: a number that was worked out bears its name.</summary>
-    private static string Asked(Measured test, string limit) => test.Fact is { Kind.Derived: true } fact ? $"{Naming.Reading(fact.Kind)} {limit}" : limit;
+    private static string Asked(Measured test, string limit) =>
+        test.Fact is { Kind.Derived: true } fact ? $"{Naming.Reading(fact.Kind)} {limit}" : limit;
 
     /// <summary>Its codes; without one, or where they don't tell it from another, what else its versions are for.</summary>
     private static List<SideLabel> Labels(Side side, LabelBy by, Telling telling)
@@ -78,7 +80,9 @@ internal static class Sides
     private static Condition? BesideCode(Condition when) => when switch
     {
         Condition.CodeIs => null,
-        Condition.All all => all.Of.Where(of => of is not Condition.CodeIs).ToList() is { Count: > 0 } others ? others is [var only] ? only : all with { Of = others } : null,
+        Condition.All all =>
+            all.Of.Where(of => of is not Condition.CodeIs).ToList() is { Count: > 0 } others ? others is [var only]
+            ? only : all with { Of = others } : null,
         _ => when,
     };
 
@@ -87,7 +91,8 @@ internal static class Sides
     {
         var split = all.Where(other => other != group).SelectMany(other => other.Labels).Select(label => label.Family).ToHashSet();
         return [.. group.Labels
-            .Select(label => label.Family is { } family && !split.Contains(family) && group.Labels.Count(other => other.Family == family) > 1 ? family : label.Name)
+            .Select(label => label.Family is { } family && !split.Contains(family)
+                && group.Labels.Count(other => other.Family == family) > 1 ? family : label.Name)
             .Distinct()];
     }
 }

@@ -20,9 +20,11 @@ internal static class Tested
     }
 
     /// <summary>Where the reading stands; of a sum its first reading.</summary>
-    public static At? At(Measured test, Telling telling) => Facts(test).Select(fact => Items.Place(fact, telling)).FirstOrDefault(at => at is not null);
+    public static At? At(Measured test, Telling telling) =>
+        Facts(test).Select(fact => Items.Place(fact, telling)).FirstOrDefault(at => at is not null);
 
-    public static bool IsPlanned(Measured test) => test.Fact is { } fact && (IsRead(fact) ? fact.IsPlanned : test.Counted.Any(counted => counted.Fact.IsPlanned));
+    public static bool IsPlanned(Measured test) =>
+        test.Fact is { } fact && (IsRead(fact) ? fact.IsPlanned : test.Counted.Any(counted => counted.Fact.IsPlanned));
 
     private static IEnumerable<Fact> Facts(Measured test) => test.Counted.Select(counted => counted.Fact).Prepend(test.Fact).OfType<Fact>();
 
@@ -31,10 +33,16 @@ internal static class Tested
 
     /// <summary>A blank height is had by way of others: what it lies above or below its limit tells where it is.</summary>
     private static Interval? Sum(Measured test) =>
-        test is { Condition: Condition.Compare { By: var by }, LimitSpread.AsRead: { IsPoint: true } limit, Counted.Count: > 0 } && test.Counted.Any(counted => IsRead(counted.Fact))
+        test is
+        {
+            Condition: Condition.Compare { By: var by }, LimitSpread.AsRead: { IsPoint: true } limit,
+            Counted.Count: > 0
+        } && test.Counted.Any(counted => IsRead(counted.Fact))
             ? by is Comparison.AtLeast or Comparison.Over ? limit + test.Slack.AsRead : limit - test.Slack.AsRead
             : null;
 
-    private static Unit UnitOf(Measured test, Telling telling) => test.Fact?.Kind.Measure is { } measure && measure != Measure.Length ? telling.UnitOf(measure) :
-        Facts(test).Where(fact => fact.Counted is not null).Select(fact => Reporting.Found.UnitOf(fact, telling)).FirstOrDefault() ?? telling.UnitOf(Measure.Length);
+    private static Unit UnitOf(Measured test, Telling telling) =>
+        test.Fact?.Kind.Measure is { } measure && measure != Measure.Length ? telling.UnitOf(measure) :
+        Facts(test).Where(fact => fact.Counted is not null).Select(fact => Reporting.Found.UnitOf(fact, telling))
+            .FirstOrDefault() ?? telling.UnitOf(Measure.Length);
 }

@@ -25,7 +25,8 @@ internal static class VerdictLines
         var phrases = telling.Phrases;
         var all = telling.Walk.ToFix.ToList();
         yield return $"{ready} {phrases.Count(Phrase.Verdict.ToFix, all.Count)}";
-        yield return string.Join(", ", all.GroupBy(entry => entry.Severity).OrderBy(group => group.Key).Select(group => group.Key == Severity.Stop
+        yield return string.Join(", ",
+            all.GroupBy(entry => entry.Severity).OrderBy(group => group.Key).Select(group => group.Key == Severity.Stop
             ? phrases.Say(Phrase.Verdict.Stops, ("count", Severities(group)), ("numbers", Numbers.Few(NumbersOf(group), phrases)))
             : Severities(group))) + ".";
         var onPaper = all.Where(entry => entry.Paper == Paper.Correction).ToList();
@@ -48,7 +49,8 @@ internal static class VerdictLines
     /// <summary>Values that could not be read, by their lines.</summary>
     public static IEnumerable<string> Unread(Telling telling)
     {
-        var lines = telling.Walk.Problems.Where(problem => problem.Effect == Effect.Blank && problem.At.File == telling.Job.File).Select(problem => problem.At.Line).Distinct().Order().ToList();
+        var lines = telling.Walk.Problems.Where(problem => problem.Effect == Effect.Blank
+            && problem.At.File == telling.Job.File).Select(problem => problem.At.Line).Distinct().Order().ToList();
         if (lines.Count > 0)
         {
             yield return telling.Phrases.Say(

@@ -12,7 +12,8 @@ internal static class AskToSee
     {
         var known = telling.Walk.Entries
             .Where(entry => entry.Result is Result.Correction or Result.ReadAgain)
-            .Concat(looks.Count > 0 ? [] : telling.Walk.Looks.SelectMany(look => look.Settles.Concat(look.Bears)).Where(entry => entry.Result != Result.Later))
+            .Concat(looks.Count > 0 ? [] : telling.Walk.Looks.SelectMany(look => look.Settles.Concat(look.Bears))
+                .Where(entry => entry.Result != Result.Later))
             .Select(entry => entry.Rule)
             .ToHashSet();
         var asked = looks.Select(look => SeeLine.Of(look, telling)).ToList();

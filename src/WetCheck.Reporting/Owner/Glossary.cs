@@ -14,7 +14,8 @@ internal sealed class Glossary
     {
         _meanings = meanings;
         var forms = meanings.Keys.OrderByDescending(form => form.Length).Select(Regex.Escape);
-        Word = new Regex($"""(?<![\w-])(?<form>{string.Join('|', forms)})(?<end>['’]s?)?(?!\w)""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        Word = new Regex($"""(?<![\w-])(?<form>{string.Join('|', forms)})(?<end>['’]s?)?(?!\w)""",
+            RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
     }
 
     /// <summary>Any form of any word, the longest first, with its possessive in the group <c>end</c>.</summary>
@@ -26,7 +27,8 @@ internal sealed class Glossary
     public static Glossary Of(RuleBook book, Phrases phrases, Method? method)
     {
         var meanings = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
-        var keys = book.Words["en"].Keys.Where(key => key.StartsWith(Section, StringComparison.Ordinal)).Select(key => key[Section.Length..]);
+        var keys = book.Words["en"].Keys.Where(key => key.StartsWith(Section, StringComparison.Ordinal))
+            .Select(key => key[Section.Length..]);
         foreach (var key in keys.OrderBy(key => method?.RulesOut.Contains(key) == true))
         {
             var text = phrases[Section + key].Split('=', 2, StringSplitOptions.TrimEntries);

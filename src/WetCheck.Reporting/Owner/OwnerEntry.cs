@@ -29,7 +29,8 @@ internal sealed record OwnerEntry(string Number, Mark Mark, string Tag, string S
 
     /// <summary>A reading that can't be trusted yet accuses nobody: only the two numbers stand there.</summary>
     public static OwnerText Again(Item item, Telling telling) => new(
-        Sentence.Joined(telling.Phrases.Say(Phrase.Owner.ReadAgain, ("part", item.Subject), ("found", item.Found), ("limit", item.Brief)), item.Do),
+        Sentence.Joined(telling.Phrases.Say(Phrase.Owner.ReadAgain, ("part", item.Subject), ("found", item.Found),
+            ("limit", item.Brief)), item.Do),
         telling.Phrases[Phrase.Owner.AskAgain],
         telling.Phrases[Phrase.Owner.GoodAgain]);
 

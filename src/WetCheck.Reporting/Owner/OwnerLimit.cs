@@ -39,14 +39,17 @@ internal static class OwnerLimit
 
     /// <summary>All its limits, where nothing is known that tells which holds.</summary>
     private static List<string> OfRule(Rule rule, Telling telling) =>
-        [.. rule.Versions.Select(version => version.Limit).OfType<Quantity>().Concat(Fixed(rule).Select(one => one.Held)).Select(limit => Figure(limit, null, telling)).Distinct()];
+        [.. rule.Versions.Select(version => version.Limit).OfType<Quantity>()
+            .Concat(Fixed(rule).Select(one => one.Held)).Select(limit => Figure(limit, null, telling)).Distinct()];
 
     /// <summary>A rule with a least and a most: <c>2" to 9"</c>.</summary>
     private static string? Range(Rule rule, Telling telling)
     {
         var bounds = Fixed(rule).DistinctBy(one => (one.By, one.Held.Value)).OrderBy(one => one.Held.Value).ToList();
-        return bounds is [{ By: Comparison.AtLeast or Comparison.Over } least, { By: Comparison.AtMost or Comparison.Under } most] && least.Read == most.Read
-            ? telling.Phrases.Say(Phrase.Owner.Range, ("from", Figure(least.Held, least.By, telling)), ("to", Figure(most.Held, most.By, telling)))
+        return bounds is [{ By: Comparison.AtLeast or Comparison.Over } least,
+        { By: Comparison.AtMost or Comparison.Under } most] && least.Read == most.Read
+            ? telling.Phrases.Say(Phrase.Owner.Range, ("from", Figure(least.Held, least.By, telling)),
+                ("to", Figure(most.Held, most.By, telling)))
             : null;
     }
 

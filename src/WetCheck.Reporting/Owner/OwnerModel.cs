@@ -41,7 +41,10 @@ internal sealed class OwnerModel(OwnerPage page, Func<string, string> escape, st
     }
 
     /// <summary>Lines under a heading, at the end of the page.</summary>
-    private IEnumerable<ScriptObject> Blocks() => new[] { (Phrase.Group.Hidden, page.Hidden), (Phrase.Group.TakeCare, page.Care), (Phrase.Group.Notes, page.Notes) }
+    private IEnumerable<ScriptObject> Blocks() => new[]
+    {
+        (Phrase.Group.Hidden, page.Hidden), (Phrase.Group.TakeCare, page.Care), (Phrase.Group.Notes, page.Notes),
+    }
         .Where(block => block.Item2.Count > 0)
         .Select(block => PageModel.Object(("title", escape(page.List.Phrases[block.Item1])), ("lines", Lines(block.Item2))));
 
@@ -53,7 +56,12 @@ internal sealed class OwnerModel(OwnerPage page, Func<string, string> escape, st
     private ScriptObject Entry(OwnerEntry entry) => PageModel.Object(
         ("number", escape(entry.Number)),
         ("mark", entry.Mark switch { Mark.Stop => "stop", Mark.ReadAgain => "again", _ => "correction" }),
-        ("word", escape(page.List.Phrases[entry.Mark switch { Mark.Stop => Phrase.Severity.Stop, Mark.ReadAgain => Phrase.Result.ReadAgain, _ => Phrase.Result.Correction }])),
+        ("word", escape(page.List.Phrases[entry.Mark switch
+        {
+            Mark.Stop => Phrase.Severity.Stop,
+            Mark.ReadAgain => Phrase.Result.ReadAgain,
+            _ => Phrase.Result.Correction
+        }])),
         ("tag", escape(entry.Tag)),
         ("seen", escape(entry.Seen)),
         ("ask", escape(entry.Ask)),

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>The page the owner keeps, in the order in which it is read: so each word of the trade is explained where it stands first.</summary>
+/// <summary>
+/// The page the owner keeps, in the order in which it is read: so each word of the trade is explained where it stands
+/// first.
+/// </summary>
 /// <param name="IsUnread">Nobody has read anything yet: the page tells what to ask to see.</param>
 /// <param name="StopsGoOn">Said where the Stops may not fit on the first page; else empty.</param>
 /// <param name="Nobody">Looks that are owed, in the owner's words; none where <paramref name="See"/> has them.</param>
@@ -60,7 +63,8 @@ internal sealed record OwnerPage(
             Explained(list.Hidden, first),
             Explained(list.Cautions, first),
             Explained(list.Notes, first),
-            [.. AskToSee.Of(telling, unread ? walk.Looks : []).Select(group => OwnerSection.Of(group, walk.Job.Method is not null, phrases, first))]);
+            [.. AskToSee.Of(telling, unread ? walk.Looks : [])
+                .Select(group => OwnerSection.Of(group, walk.Job.Method is not null, phrases, first))]);
     }
 
     private static IReadOnlyList<Line> Explained(IReadOnlyList<Line> lines, FirstUse first) =>

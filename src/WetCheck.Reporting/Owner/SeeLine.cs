@@ -29,8 +29,10 @@ internal sealed record SeeLine(string Number, string See, string Good, string Co
     {
         var test = Evidence.Of(check).Test;
         var tested = test?.Fact?.Kind is { Derived: false } kind ? kind : OwnReading(check.Rule);
-        var cover = tested?.LayerOf(check.Part.Place) is null && check.Judgement.Hangs is [var hang, ..] ? OfHang(hang, telling) : Before.Cover(tested, test?.Of ?? check.Part, telling);
-        return cover.Length == 0 ? check.Rule.Severity == Severity.BeforeSignOff ? SignOff(telling) : "" : IsPast(cover, telling) ? "" : cover;
+        var cover = tested?.LayerOf(check.Part.Place) is null && check.Judgement.Hangs is [var hang, ..]
+            ? OfHang(hang, telling) : Before.Cover(tested, test?.Of ?? check.Part, telling);
+        return cover.Length == 0 ? check.Rule.Severity == Severity.BeforeSignOff ? SignOff(telling) : ""
+            : IsPast(cover, telling) ? "" : cover;
     }
 
     /// <summary>What it hangs on: a reading, one that is worked out from parts below, or a part that may not be there yet.</summary>

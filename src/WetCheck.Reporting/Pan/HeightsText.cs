@@ -35,7 +35,9 @@ public static class HeightsText
     /// <summary>What is the same at several walls is one line.</summary>
     private static IEnumerable<string> Alike(IEnumerable<HeightLine> group, HeightSays says) => group
         .GroupBy(line => (line.Key, Says: says.Line(line)))
-        .Select(alike => says.Pan.Phrases.Say(Phrase.Heights.Line, ("what", says.Name(alike.Key.Key, [.. alike.Select(line => line.Place)])), ("height", alike.Key.Says)));
+        .Select(alike =>
+            says.Pan.Phrases.Say(Phrase.Heights.Line,
+            ("what", says.Name(alike.Key.Key, [.. alike.Select(line => line.Place)])), ("height", alike.Key.Says)));
 
     private static IEnumerable<string> Water(WaterStand stand, HeightSays says)
     {

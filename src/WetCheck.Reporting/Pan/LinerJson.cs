@@ -21,7 +21,8 @@ internal static class LinerJson
             Patch = corner.Covers == 0 || corner.AtCurb,
         })],
         Rolls = [.. (liner.Cut?.Rolls ?? []).Select(roll =>
-            new RollShape { Width = Round(roll.Width), Length = Round(roll.Length), AlongEntry = roll.AlongEntry, Waste = Round(roll.Waste) })],
+            new RollShape { Width = Round(roll.Width), Length = Round(roll.Length), AlongEntry = roll.AlongEntry,
+                Waste = Round(roll.Waste) })],
         Missing = PanJson.Missing(liner.Missing, says),
     };
 }

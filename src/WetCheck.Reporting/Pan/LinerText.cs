@@ -12,7 +12,9 @@ public static class LinerText
         var phrases = new Phrases(walk.Book, language);
         var (liner, says) = (floor.Liner, new DrawSays(new PanSays(phrases, walk.Book, walk.Job.Metric == true)));
         var lines = new List<string>(ScreenText.Head(Heading.Of(new Telling(walk, phrases), when)));
-        lines.AddRange(MarksText.Block(Phrase.Cut.Sheet, liner.Cut is { } sheet ? Sheet(sheet, says) : [phrases[floor.Heights.Section.HasLiner ? Phrase.Cut.NotYet : Phrase.Cut.NoneHere]], phrases));
+        lines.AddRange(MarksText.Block(Phrase.Cut.Sheet,
+            liner.Cut is { } sheet ? Sheet(sheet, says)
+            : [phrases[floor.Heights.Section.HasLiner ? Phrase.Cut.NotYet : Phrase.Cut.NoneHere]], phrases));
         if (liner.Cut is { } cut)
         {
             lines.AddRange(MarksText.Block(Phrase.Cut.Rolls, Rolls(cut, says), phrases));
@@ -34,8 +36,10 @@ public static class LinerText
         foreach (var flap in cut.Flaps)
         {
             yield return flap.Folds is [var up, var over]
-                ? phrases.Say(Phrase.Cut.Curb, ("side", says.Wall(flap.Side)), ("length", pan.Length(flap.Length)), ("up", pan.Length(up)), ("over", pan.Length(over - up)), ("down", pan.Length(flap.Beyond - over)))
-                : phrases.Say(Phrase.Cut.Flap, ("side", says.Wall(flap.Side)), ("length", pan.Length(flap.Length)), ("up", pan.Length(flap.Beyond)));
+                ? phrases.Say(Phrase.Cut.Curb, ("side", says.Wall(flap.Side)), ("length", pan.Length(flap.Length)),
+                    ("up", pan.Length(up)), ("over", pan.Length(over - up)), ("down", pan.Length(flap.Beyond - over)))
+                : phrases.Say(Phrase.Cut.Flap, ("side", says.Wall(flap.Side)), ("length", pan.Length(flap.Length)),
+                    ("up", pan.Length(flap.Beyond)));
         }
     }
 
@@ -44,8 +48,10 @@ public static class LinerText
         var (pan, phrases) = (says.Pan, says.Phrases);
         foreach (var corner in cut.Corners)
         {
-            var at = corner.Corner.Length > 0 ? Sentence.Capital(pan.Side(corner.Corner)) : Sentence.Capital(phrases.Say(Phrase.Pan.Corner, ("at", pan.Place(corner.At))));
-            yield return phrases.Say(corner.Covers == 0 ? Phrase.Cut.Patch : corner.AtCurb ? Phrase.Cut.PleatAtCurb : Phrase.Cut.Pleat, ("corner", at), ("covers", pan.Length(corner.Covers)));
+            var at = corner.Corner.Length > 0 ? Sentence.Capital(pan.Side(corner.Corner))
+                : Sentence.Capital(phrases.Say(Phrase.Pan.Corner, ("at", pan.Place(corner.At))));
+            yield return phrases.Say(corner.Covers == 0 ? Phrase.Cut.Patch : corner.AtCurb ? Phrase.Cut.PleatAtCurb
+                : Phrase.Cut.Pleat, ("corner", at), ("covers", pan.Length(corner.Covers)));
         }
     }
 
@@ -53,7 +59,9 @@ public static class LinerText
     {
         foreach (var roll in cut.Rolls)
         {
-            yield return says.Phrases.Say(roll.AlongEntry ? Phrase.Cut.RollAlong : Phrase.Cut.RollAcross, ("roll", says.Size(roll.Width)), ("length", says.Size(roll.Length)), ("waste", Math.Round(roll.Waste * 100).ToString(CultureInfo.InvariantCulture)));
+            yield return says.Phrases.Say(roll.AlongEntry ? Phrase.Cut.RollAlong : Phrase.Cut.RollAcross,
+                ("roll", says.Size(roll.Width)), ("length", says.Size(roll.Length)),
+                ("waste", Math.Round(roll.Waste * 100).ToString(CultureInfo.InvariantCulture)));
         }
 
         if (cut.NoRoll.Count > 0)

@@ -64,7 +64,8 @@ internal sealed record MarkSays(PanSays Pan)
         foreach (var held in plan.Held)
         {
             yield return Phrases.Say(!held.Kept ? Phrase.Marks.Broken : held.Tight ? Phrase.Marks.Tight : Phrase.Marks.Kept,
-                ("limits", Pan.Limits(held.Limits)), ("measure", Measure(held.Limits)), ("off", Pan.Length(Pan.Metric ? 0.5 / 25.4 : 1 / 32d)));
+                ("limits", Pan.Limits(held.Limits)), ("measure", Measure(held.Limits)),
+                    ("off", Pan.Length(Pan.Metric ? 0.5 / 25.4 : 1 / 32d)));
         }
 
         if (plan.Dropped > 0)
@@ -75,28 +76,36 @@ internal sealed record MarkSays(PanSays Pan)
 
     public IEnumerable<string> Below(MarkBelow layer, MarkPlan plan)
     {
-        yield return Phrases.Say(Phrase.Marks.Layer, ("layer", Sentence.Capital(Phrases[$"mud.{layer.Layer}"])), ("down", Pan.Length(layer.Down)),
-            ("rim", plan.IsLevel ? Height(plan.Highest - layer.Down) : Phrases.Say(Phrase.Bound.Between, ("from", Height(plan.Lowest - layer.Down)), ("to", Height(plan.Highest - layer.Down)))));
+        yield return Phrases.Say(Phrase.Marks.Layer, ("layer", Sentence.Capital(Phrases[$"mud.{layer.Layer}"])),
+            ("down", Pan.Length(layer.Down)),
+            ("rim", plan.IsLevel ? Height(plan.Highest - layer.Down)
+                : Phrases.Say(Phrase.Bound.Between, ("from", Height(plan.Lowest - layer.Down)),
+                ("to", Height(plan.Highest - layer.Down)))));
     }
 
     public string None(MarkReport marks) => marks switch
     {
         { Why: "" } => Phrases[Phrase.Marks.NotYet],
-        { Why: "no-mark", Window: var (least, most) } when least > most => Phrases.Say(Phrase.Marks.NoRim, ("least", Pan.Length(least)), ("most", Pan.Length(most))),
-        { Why: "no-mark", Window: var (least, most) } => Phrases.Say(Phrase.Marks.NoMark, ("least", Pan.Length(least)), ("most", Pan.Length(most))),
+        { Why: "no-mark", Window: var (least, most) } when least > most =>
+            Phrases.Say(Phrase.Marks.NoRim, ("least", Pan.Length(least)), ("most", Pan.Length(most))),
+        { Why: "no-mark", Window: var (least, most) } =>
+            Phrases.Say(Phrase.Marks.NoMark, ("least", Pan.Length(least)), ("most", Pan.Length(most))),
         { Why: "not-seen" } => Phrases[Phrase.Marks.NotSeen],
         { Why: "short-channel" } => Phrases[Phrase.Marks.ShortChannel],
         { Why: "no-mark" } => Phrases[Phrase.Marks.NoPlane],
         _ => Phrases[Phrase.Marks.NotDrawn],
     };
 
-    private string Measure(PanLimits limits) => limits.Disputed ? Phrases.Say(Phrase.Marks.Disputed, ("measure", Pan.Measure(limits))) : Pan.Measure(limits);
+    private string Measure(PanLimits limits) =>
+        limits.Disputed ? Phrases.Say(Phrase.Marks.Disputed, ("measure", Pan.Measure(limits))) : Pan.Measure(limits);
 
     private string Where(MarkRib rib) => rib switch
     {
         { Name: "" } => Phrases.Say(Phrase.Pan.Corner, ("at", Pan.Place(rib.From))),
-        { Kind: "wall", Name: "left" or "right" } => Phrases.Say(Phrase.Marks.FromEntry, ("side", Pan.Side(rib.Name)), ("far", Pan.Length(rib.From.Y))),
-        { Kind: "wall", Name: "entry" or "back" } => Phrases.Say(Phrase.Marks.FromLeft, ("side", Pan.Side(rib.Name)), ("far", Pan.Length(rib.From.X))),
+        { Kind: "wall", Name: "left" or "right" } =>
+            Phrases.Say(Phrase.Marks.FromEntry, ("side", Pan.Side(rib.Name)), ("far", Pan.Length(rib.From.Y))),
+        { Kind: "wall", Name: "entry" or "back" } =>
+            Phrases.Say(Phrase.Marks.FromLeft, ("side", Pan.Side(rib.Name)), ("far", Pan.Length(rib.From.X))),
         { Kind: "wall" } => Phrases.Say(Phrase.Marks.OnWall, ("side", Pan.Side(rib.Name)), ("at", Pan.Place(rib.From))),
         _ => Pan.Side(rib.Name),
     };

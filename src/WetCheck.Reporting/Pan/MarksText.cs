@@ -17,7 +17,8 @@ public static class MarksText
         {
             lines.AddRange(Block(Phrase.Marks.Title, says.Start(plan, marks.Window), phrases));
             lines.AddRange(Block(Phrase.Marks.AtWalls, says.Walls(plan), phrases));
-            lines.AddRange(Block(Phrase.Marks.Ribs, plan.Ribs.Where(rib => rib.Kind != "plane").Select(says.Rib).Concat(says.Strings(plan)), phrases));
+            lines.AddRange(Block(Phrase.Marks.Ribs,
+                plan.Ribs.Where(rib => rib.Kind != "plane").Select(says.Rib).Concat(says.Strings(plan)), phrases));
             lines.AddRange(Block(Phrase.Marks.Comes, says.Comes(plan), phrases));
             lines.AddRange(Block(Phrase.Marks.Below, plan.Below.SelectMany(layer => says.Below(layer, plan)), phrases));
         }

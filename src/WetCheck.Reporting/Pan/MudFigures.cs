@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>Volumes, weights and counts, or their bounds, in the units of the job: cubic feet and pounds, or litres and kilograms.</summary>
+/// <summary>
+/// Volumes, weights and counts, or their bounds, in the units of the job: cubic feet and pounds, or litres and
+/// kilograms.
+/// </summary>
 internal sealed record MudFigures(Phrases Phrases, bool Metric)
 {
     /// <summary>Of the international pound; exact.</summary>

@@ -3,7 +3,10 @@ using static WetCheck.Reporting.JsonFigures;
 
 namespace WetCheck.Reporting;
 
-/// <summary>The mortar of a floor in JSON. Inches, square and cubic inches, pounds. A pair is the least and the most that is known.</summary>
+/// <summary>
+/// The mortar of a floor in JSON. Inches, square and cubic inches, pounds. A pair is the least and the most that is
+/// known.
+/// </summary>
 internal static class MudJson
 {
     public static MudShape Shape(MudReport mud, PanSays says) => new()

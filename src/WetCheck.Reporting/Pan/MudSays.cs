@@ -29,7 +29,8 @@ internal sealed record MudSays(PanSays Pan, MudReport Mud)
         foreach (var layer in way.Layers)
         {
             yield return Phrases.Say(layer.HasFall ? Phrase.Mud.LayerFall : Phrase.Mud.Layer,
-                ("layer", Layer(layer)), ("thin", _figures.Lengths(layer.Thinnest)), ("thick", _figures.Lengths(layer.Thickest)), ("amount", Amount(layer.Amount)),
+                ("layer", Layer(layer)), ("thin", _figures.Lengths(layer.Thinnest)),
+                    ("thick", _figures.Lengths(layer.Thickest)), ("amount", Amount(layer.Amount)),
                 ("mean", Spread(layer.Amount)));
         }
 
@@ -48,9 +49,12 @@ internal sealed record MudSays(PanSays Pan, MudReport Mud)
     {
         foreach (var (bag, at) in way.Whole.Bags.Select((bag, at) => (bag, at)))
         {
-            var said = Phrases.Say(Phrase.Mud.Bag, ("bag", _figures.Bag(bag.Bag)), ("whole", _figures.Counts(bag.Whole)), ("exact", _figures.Counts(bag.Exact, 2)));
+            var said = Phrases.Say(Phrase.Mud.Bag, ("bag", _figures.Bag(bag.Bag)),
+                ("whole", _figures.Counts(bag.Whole)), ("exact", _figures.Counts(bag.Exact, 2)));
             yield return way.Layers.Count < 2 ? said + "." : Phrases.Say(Phrase.Mud.BagLayers, ("bag", said),
-                ("layers", Phrases.List([.. way.Layers.Select(layer => Phrases.Say(Phrase.Mud.BagLayer, ("layer", Phrases[$"mud.{layer.Key}"]), ("count", _figures.Counts(layer.Amount.Bags[at].Whole))))])));
+                ("layers", Phrases.List([.. way.Layers.Select(layer =>
+                    Phrases.Say(Phrase.Mud.BagLayer, ("layer", Phrases[$"mud.{layer.Key}"]),
+                    ("count", _figures.Counts(layer.Amount.Bags[at].Whole))))])));
         }
 
         if (way.Whole.Bags.Count > 0)
@@ -61,7 +65,10 @@ internal sealed record MudSays(PanSays Pan, MudReport Mud)
         if (Materials.Waste is { } waste && way.Whole.Bags.Count > 0)
         {
             yield return Phrases.Say(Phrase.Mud.Waste, ("waste", Phrases.Show.Of(waste.Number, Unit.Percent)), ("doubt", Doubt(waste.Row)),
-                ("bags", Phrases.List([.. way.Whole.Bags.Where(bag => bag.WithWaste is not null).Select(bag => Phrases.Say(Phrase.Mud.BagWaste, ("bag", _figures.Weight(bag.Bag.Pounds)), ("count", _figures.Counts(bag.WithWaste!.Value))))])));
+                ("bags", Phrases.List([.. way.Whole.Bags.Where(bag => bag.WithWaste is not null)
+                    .Select(bag =>
+                    Phrases.Say(Phrase.Mud.BagWaste, ("bag", _figures.Weight(bag.Bag.Pounds)),
+                    ("count", _figures.Counts(bag.WithWaste!.Value))))])));
         }
     }
 
@@ -71,25 +78,29 @@ internal sealed record MudSays(PanSays Pan, MudReport Mud)
 
     public string Instead(MudWay way) => Phrases.Say(Phrase.Mud.As, ("way", Phrases[$"mud.{Key(way.As)}"]), ("what", way.Layers.Count == 0
         ? Phrases[Phrase.Mud.NoBed]
-        : Phrases.Say(way.Layers.Count > 1 ? Phrase.Mud.TwoLayers : Phrase.Mud.OneLayer, ("amount", Amount(way.Whole)), ("mean", Spread(way.Whole)))));
+        : Phrases.Say(way.Layers.Count > 1 ? Phrase.Mud.TwoLayers : Phrase.Mud.OneLayer, ("amount", Amount(way.Whole)),
+            ("mean", Spread(way.Whole)))));
 
     public IEnumerable<string> Water()
     {
         if (Mud.Area is not null && Materials.Water is { } water)
         {
             var inches = Pan.Metric ? 10 / 25.4 : 1;
-            yield return Phrases.Say(Phrase.Mud.Inch, ("depth", Pan.Length(inches)), ("each", _figures.Spread(water.Number * MudFigures.Exact(inches), 2)));
+            yield return Phrases.Say(Phrase.Mud.Inch, ("depth", Pan.Length(inches)),
+                ("each", _figures.Spread(water.Number * MudFigures.Exact(inches), 2)));
         }
 
         if (Mud.Water is { Pounds: { } pounds } stands && Materials.Water is { } each)
         {
-            yield return Phrases.Say(Phrase.Mud.Stands, ("depth", Pan.Length(stands.Depth)), ("each", _figures.Spread(each.Number * MudFigures.Exact(stands.Depth), 2)),
+            yield return Phrases.Say(Phrase.Mud.Stands, ("depth", Pan.Length(stands.Depth)),
+                ("each", _figures.Spread(each.Number * MudFigures.Exact(stands.Depth), 2)),
                 ("weight", _figures.Weight(MudFigures.Exact(pounds))), ("volume", _figures.Water(stands.Volume)));
         }
     }
 
     public IEnumerable<string> Sources() => Materials.Rows.Select(one => one.Row).Distinct()
-        .SelectMany(row => Pan.Book.Sources.GetValueOrDefault(row, [])).Select(entry => new Cited(entry, null, null).Say(Phrases) + ".").Distinct();
+        .SelectMany(row => Pan.Book.Sources.GetValueOrDefault(row, []))
+            .Select(entry => new Cited(entry, null, null).Say(Phrases) + ".").Distinct();
 
     public static string Key(BuiltAs built) => built switch
     {
@@ -109,5 +120,6 @@ internal sealed record MudSays(PanSays Pan, MudReport Mud)
         ? _figures.Spreads(new Interval(pounds.Lo * 144 / MudFigures.Exact(area), pounds.Hi * 144 / MudFigures.Exact(area)))
         : Phrases[Phrase.Value.Nothing];
 
-    private string Doubt(string row) => Pan.Book.Sources.GetValueOrDefault(row, []) is [var entry, ..] ? Cited.Doubt(entry.Status, Phrases) : "";
+    private string Doubt(string row) =>
+        Pan.Book.Sources.GetValueOrDefault(row, []) is [var entry, ..] ? Cited.Doubt(entry.Status, Phrases) : "";
 }

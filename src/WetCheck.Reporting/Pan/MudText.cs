@@ -12,7 +12,9 @@ public static class MudText
         var (mud, says) = (floor.Mud, new MudSays(new PanSays(phrases, walk.Book, walk.Job.Metric == true), floor.Mud));
         var lines = new List<string>(ScreenText.Head(Heading.Of(new Telling(walk, phrases), when)));
         var built = mud.Ways.Where(way => way.As == mud.Built).ToList();
-        lines.AddRange(MarksText.Block(Phrase.Mud.Title, mud.Area is null ? [phrases[mud.Missing.Count > 0 ? Phrase.Mud.NotYet : Phrase.Mud.NoneHere]] : [.. says.Floor(), .. built.SelectMany(says.Layers)], phrases));
+        lines.AddRange(MarksText.Block(Phrase.Mud.Title,
+            mud.Area is null ? [phrases[mud.Missing.Count > 0 ? Phrase.Mud.NotYet : Phrase.Mud.NoneHere]]
+            : [.. says.Floor(), .. built.SelectMany(says.Layers)], phrases));
         lines.AddRange(MarksText.Block(Phrase.Mud.Bags, built.Where(way => way.Layers.Count > 0).SelectMany(says.Bags), phrases));
         lines.AddRange(MarksText.Block(Phrase.Mud.Mixes, built.Any(way => way.Layers.Count > 0) ? says.Mixes() : [], phrases));
         lines.AddRange(MarksText.Block(Phrase.Mud.Instead, mud.Ways.Where(way => way.As != mud.Built).Select(says.Instead), phrases));

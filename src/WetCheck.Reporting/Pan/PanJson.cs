@@ -3,7 +3,10 @@ using static WetCheck.Reporting.JsonFigures;
 
 namespace WetCheck.Reporting;
 
-/// <summary>The sheets of a floor for other programs. Lengths in inches, falls in inches per foot. Schema: <c>docs/schemas/pan.schema.json</c>.</summary>
+/// <summary>
+/// The sheets of a floor for other programs. Lengths in inches, falls in inches per foot. Schema:
+/// <c>docs/schemas/pan.schema.json</c>.
+/// </summary>
 public static class PanJson
 {
     /// <summary>Changes when a key changes its meaning or goes.</summary>
@@ -46,5 +49,7 @@ public static class PanJson
     }
 
     internal static IReadOnlyList<MissingShape> Missing(IReadOnlyList<PanMissing> all, PanSays says) =>
-        [.. all.Select(missing => new MissingShape { Kind = missing.Key, Line = missing.Line, Write = missing.Write, Say = says.Missing(missing) })];
+        [.. all.Select(missing =>
+            new MissingShape { Kind = missing.Key, Line = missing.Line, Write = missing.Write,
+            Say = says.Missing(missing) })];
 }

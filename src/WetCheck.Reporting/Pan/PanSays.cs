@@ -6,9 +6,11 @@ namespace WetCheck.Reporting;
 /// <param name="Metric">Millimetres and 1:80; else sixty-fourths and so much per foot.</param>
 internal sealed record PanSays(Phrases Phrases, RuleBook Book, bool Metric)
 {
-    public string Length(double inches, Rounding rounding = Rounding.Nearest) => Phrases.Show.Of(Exact(inches), Metric ? Unit.Millimetre : Unit.Inch, rounding);
+    public string Length(double inches, Rounding rounding = Rounding.Nearest) =>
+        Phrases.Show.Of(Exact(inches), Metric ? Unit.Millimetre : Unit.Inch, rounding);
 
-    public string Fall(double slope, Rounding rounding = Rounding.Nearest) => Phrases.Show.Of(Exact(slope), Metric ? Unit.RiseOverRun : Unit.InchPerFoot, rounding);
+    public string Fall(double slope, Rounding rounding = Rounding.Nearest) =>
+        Phrases.Show.Of(Exact(slope), Metric ? Unit.RiseOverRun : Unit.InchPerFoot, rounding);
 
     public string Of(double number, Unit unit) => Phrases.Show.Of(Exact(number), unit);
 
@@ -51,12 +53,16 @@ internal sealed record PanSays(Phrases Phrases, RuleBook Book, bool Metric)
     public string Limits(PanLimits limits)
     {
         var said = Phrases.Say(Phrase.Pan.Limits, ("least", Phrases.Show.Of(limits.Least)), ("most", Phrases.Show.Of(limits.Most)));
-        return limits.Held.Count == 0 ? said : Phrases.Say(Phrase.Pan.Held, ("limits", said), ("held", Phrases.List([.. limits.Held.Select(choice => Phrases.Of(choice.Say))], Phrase.Say.Or)));
+        return limits.Held.Count == 0 ? said
+            : Phrases.Say(Phrase.Pan.Held, ("limits", said),
+            ("held", Phrases.List([.. limits.Held.Select(choice => Phrases.Of(choice.Say))], Phrase.Say.Or)));
     }
 
     public IReadOnlyList<string> Sources(PanLimits limits)
     {
-        var entries = limits.Rows.SelectMany(row => Book.Sources.GetValueOrDefault(row, [])).Where(entry => entry.Of is null || limits.Codes.Contains(entry.Of));
+        var entries =
+            limits.Rows.SelectMany(row => Book.Sources.GetValueOrDefault(row, []))
+            .Where(entry => entry.Of is null || limits.Codes.Contains(entry.Of));
         return [.. entries.Select(entry => new Cited(entry, null, null).Say(Phrases)).Distinct()];
     }
 
@@ -66,7 +72,8 @@ internal sealed record PanSays(Phrases Phrases, RuleBook Book, bool Metric)
         var dot = missing.Line.IndexOf('.', StringComparison.Ordinal);
         var write = dot < 0
             ? Phrases.Say(Phrase.Pan.Write, ("line", missing.Line), ("write", missing.Write))
-            : Phrases.Say(Phrase.Pan.WriteBelow, ("section", missing.Line[..dot]), ("line", missing.Line[(dot + 1)..]), ("write", missing.Write));
+            : Phrases.Say(Phrase.Pan.WriteBelow, ("section", missing.Line[..dot]), ("line", missing.Line[(dot + 1)..]),
+                ("write", missing.Write));
         return $"{Phrases["pan.missing-" + missing.Key]} {write}";
     }
 

@@ -38,12 +38,16 @@ public static class PanText
     {
         if (pan.Outline.Count > 0)
         {
-            yield return Sentence.Capital(says.Phrases.Say(Phrase.Value.Outline, ("corners", string.Join("; ", pan.Outline.Select(at => $"{says.Length(at.X)}, {says.Length(at.Y)}"))))) + ".";
+            yield return Sentence.Capital(says.Phrases.Say(Phrase.Value.Outline,
+                ("corners", string.Join("; ", pan.Outline.Select(at => $"{says.Length(at.X)}, {says.Length(at.Y)}")))))
+                + ".";
         }
 
         if (pan.Sides.Count > 0)
         {
-            yield return says.Phrases.Say(Phrase.Pan.Walls, ("walls", string.Join("; ", pan.Sides.Select(side => $"{says.Side(side.Name)} {says.Length(side.Length)}"))));
+            yield return says.Phrases.Say(Phrase.Pan.Walls,
+                ("walls", string.Join("; ",
+                pan.Sides.Select(side => $"{says.Side(side.Name)} {says.Length(side.Length)}"))));
         }
 
         if (pan.Circle is var (middle, across))
@@ -68,7 +72,8 @@ public static class PanText
         foreach (var limits in pan.Limits)
         {
             yield return says.Phrases.Say(limits.Disputed ? Phrase.Pan.LimitDisputed : Phrase.Pan.Limit,
-                ("measure", Sentence.Capital(says.Measure(limits))), ("limits", says.Limits(limits)), ("sources", string.Join("; ", says.Sources(limits))));
+                ("measure", Sentence.Capital(says.Measure(limits))), ("limits", says.Limits(limits)),
+                    ("sources", string.Join("; ", says.Sources(limits))));
         }
 
         if (pan.WithoutLimits.Count > 0)

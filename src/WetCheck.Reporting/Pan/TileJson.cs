@@ -11,7 +11,8 @@ internal static class TileJson
         Rim = Known(tile.Rim),
         Allowed = Known(tile.Allowed),
         LargestUncut = Known(tile.LargestUncut),
-        Folds = [.. tile.Folds.Select(fold => new TileFoldShape { From = Known(fold.At), Angle = Known(fold.Angle), Half = Known(fold.Half) })],
+        Folds = [.. tile.Folds.Select(fold =>
+            new TileFoldShape { From = Known(fold.At), Angle = Known(fold.Angle), Half = Known(fold.Half) })],
         Sizes = [.. tile.Sizes.Select(size => new TileSizeShape
         {
             Side = Known(size.Side),

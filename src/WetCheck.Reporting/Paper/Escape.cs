@@ -37,7 +37,10 @@ internal static class Escape
             var character = text[i];
 
             // The last three keep a reader from making a link of an address.
-            if (character is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '#' or '|' or '&' or '~' or '@' || (character == ':' && text.AsSpan(i + 1).StartsWith("//")) || (character == '.' && i >= 3 && text.AsSpan(i - 3, 3).Equals("www", StringComparison.OrdinalIgnoreCase)))
+            if (character is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '#' or '|' or '&' or '~' or '@'
+                || (character == ':' && text.AsSpan(i + 1).StartsWith("//"))
+                || (character == '.' && i >= 3 && text.AsSpan(i - 3, 3)
+                .Equals("www", StringComparison.OrdinalIgnoreCase)))
             {
                 safe.Append('\\');
             }

@@ -24,7 +24,8 @@ internal static class HtmlPage
             ("css_page", Escape.Css(list.Phrases[Phrase.Page.Itself])),
             ("css_of", Escape.Css(list.Phrases[Phrase.Page.Of])),
             ("css_head", Escape.Css($"{list.Heading.Job}. {list.Heading.Book}")),
-            ("sheets", PageModel.Array(sheets.Select(sheet => PageModel.Object(("language", Escape.Html(sheet.Language)), ("html", sheet.Html)))))));
+            ("sheets", PageModel.Array(sheets.Select(sheet =>
+                PageModel.Object(("language", Escape.Html(sheet.Language)), ("html", sheet.Html)))))));
     }
 }
 

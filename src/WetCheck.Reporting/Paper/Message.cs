@@ -47,7 +47,12 @@ internal static class Message
     {
         var tally = list.Tally;
         var stops = list.Groups.Where(group => group.Key == "stop").Sum(group => group.Items.Count);
-        var counts = new[] { (Phrase.Message.Stop, stops), (stops > 0 ? Phrase.Message.More : Phrase.Message.ToFix, tally.Corrections - stops), (Phrase.Message.OnPaper, tally.OnPaper) }
+        var counts = new[]
+        {
+            (Phrase.Message.Stop, stops),
+            (stops > 0 ? Phrase.Message.More : Phrase.Message.ToFix, tally.Corrections - stops),
+            (Phrase.Message.OnPaper, tally.OnPaper),
+        }
             .Where(count => count.Item2 > 0)
             .Select(count => list.Phrases.Count(count.Item1, count.Item2));
         var verdict = list.Phrases.Say(Phrase.Message.Verdict, ("job", ""), ("verdict", Sentence.Joined(
@@ -69,16 +74,25 @@ internal static class Message
         var looks = list.Looks.Take(withLooks ? Listing.LooksShown : 0).Select(look => look.Number).ToList();
         var left = list.Looks.Count - looks.Count;
         var hidden = list.Hidden.Select(line => line.Number).ToList();
-        return new[] { (Phrase.Message.ToCheck, looks, left > 0 ? " " + list.Phrases.Count(Phrase.Say.More, left) : ""), (Phrase.Message.Hidden, hidden, "") }
+        return new[]
+        {
+            (Phrase.Message.ToCheck, looks, left > 0 ? " " + list.Phrases.Count(Phrase.Say.More, left) : ""),
+            (Phrase.Message.Hidden, hidden, ""),
+        }
             .Where(line => line.Item2.Count > 0)
-            .SelectMany(line => Column.Wrap(Sentence.Closed(list.Phrases.Say(line.Item1, ("numbers", string.Join(", ", line.Item2))) + line.Item3), width: Entry));
+            .SelectMany(line =>
+                Column.Wrap(Sentence.Closed(list.Phrases.Say(line.Item1, ("numbers", string.Join(", ", line.Item2)))
+                + line.Item3), width: Entry));
     }
 
     /// <summary>There is no room beside each entry for how sure its value is: it is said once, with the numbers.</summary>
     private static IEnumerable<string> Doubts(IEnumerable<Item> items, Phrases phrases) => items
-        .SelectMany(item => DoubtWords.Where(key => item.Says.Contains(phrases[key], StringComparison.OrdinalIgnoreCase)).Take(1).Select(key => (key, item.Number)))
+        .SelectMany(item =>
+            DoubtWords.Where(key => item.Says.Contains(phrases[key], StringComparison.OrdinalIgnoreCase)).Take(1)
+            .Select(key => (key, item.Number)))
         .GroupBy(one => one.key)
-        .Select(group => $"{Sentence.Capital(phrases[group.Key])}: {Sentence.Closed(Numbers.Few([.. group.Select(one => one.Number)], phrases))}");
+        .Select(group =>
+            $"{Sentence.Capital(phrases[group.Key])}: {Sentence.Closed(Numbers.Few([.. group.Select(one => one.Number)], phrases))}");
 
     /// <summary>Says all it can in one line.</summary>
     private static string Line(Item item, Phrases phrases)

@@ -68,7 +68,8 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
         ("word", escape(Word(item))),
         ("title", escape(EntryText.Title(item with { OnPaper = false }, list.Phrases))),
         ("found_label", escape(list.Phrases[item.Planned ? Phrase.Page.Planned : Phrase.Page.Found])),
-        ("found", escape(item.Counted.Length == 0 ? item.Found : list.Phrases.Say(Phrase.Say.Counts, ("found", item.Found), ("counted", item.Counted)))),
+        ("found", escape(item.Counted.Length == 0 ? item.Found
+            : list.Phrases.Say(Phrase.Say.Counts, ("found", item.Found), ("counted", item.Counted)))),
         ("should", escape(item.Should)),
         ("short_label", escape(list.Phrases[item.IsOver ? Phrase.Page.Over : Phrase.Page.Short])),
         ("short", escape(item.Short)),
@@ -109,7 +110,8 @@ internal sealed class PageModel(Listing list, Func<string, string> escape, Func<
         PageWords.Select(key => (key, (object)escape(list.Phrases["page." + key.Replace('_', '-')])))
             .Concat(GroupWords.Select(key => (key, (object)escape(list.Phrases["group." + key.Replace('_', '-')])))));
 
-    private static readonly string[] PageWords = ["title", "should", "fix", "why", "fixed", "again", "by", "page", "of", "seen_by", "date", "to_check"];
+    private static readonly string[] PageWords =
+        ["title", "should", "fix", "why", "fixed", "again", "by", "page", "of", "seen_by", "date", "to_check"];
 
     private static readonly string[] GroupWords = ["look_next", "hidden"];
 

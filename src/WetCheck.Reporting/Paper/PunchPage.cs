@@ -38,7 +38,9 @@ public static class PunchPage
 
     /// <summary>The setter's sheet, which is also the page an owner gives.</summary>
     internal static FilledSheet Punch(Walk walk, Listing list) =>
-        new(list.Phrases.Language, Sheet.Fill(walk.Book, "punch.html", HtmlPage.Model(list, FindingPlan.Of(walk, list.Phrases, $"plan-{list.Phrases.Language}")).Build()));
+        new(list.Phrases.Language,
+            Sheet.Fill(walk.Book, "punch.html",
+            HtmlPage.Model(list, FindingPlan.Of(walk, list.Phrases, $"plan-{list.Phrases.Language}")).Build()));
 
     /// <summary>The same as Markdown.</summary>
     internal static string PunchMarkdown(RuleBook book, Listing list) =>

@@ -42,5 +42,7 @@ internal static class RichText
     }
 
     private static bool IsPlain(string? url) =>
-        url is not null && (url.StartsWith('#') || (Uri.TryCreate(url, UriKind.Absolute, out var address) && address.Scheme is "http" or "https"));
+        url is not null
+            && (url.StartsWith('#')
+            || (Uri.TryCreate(url, UriKind.Absolute, out var address) && address.Scheme is "http" or "https"));
 }

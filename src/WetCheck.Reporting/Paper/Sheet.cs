@@ -32,7 +32,8 @@ internal static class Sheet
         try
         {
             var filled = template.Render(Context(model));
-            return filled.Length < Longest ? filled : throw new TemplateException($"rules/lists/{name}.scriban writes more than {Longest} characters.");
+            return filled.Length < Longest ? filled
+                : throw new TemplateException($"rules/lists/{name}.scriban writes more than {Longest} characters.");
         }
         catch (ScriptRuntimeException e)
         {

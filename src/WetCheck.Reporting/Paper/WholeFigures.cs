@@ -6,7 +6,9 @@ namespace WetCheck.Reporting;
 internal static partial class WholeFigures
 {
     /// <param name="html">Escaped text, or HTML: only what stands between tags is touched.</param>
-    public static string Of(string html) => Text().Replace(html, text => Figure().Replace(text.Value, figure => $"<span class=\"figure\">{figure.Value}</span>"));
+    public static string Of(string html) =>
+        Text().Replace(html,
+        text => Figure().Replace(text.Value, figure => $"<span class=\"figure\">{figure.Value}</span>"));
 
     [GeneratedRegex("(?<=^|>)[^<>]+")]
     private static partial Regex Text();

@@ -70,7 +70,8 @@ internal static class EntryText
 
     private static string FoundText(Item item, Phrases phrases, bool counted)
     {
-        var found = counted && item.Counted.Length > 0 ? phrases.Say(Phrase.Say.Counts, ("found", item.Found), ("counted", item.Counted)) : item.Found;
+        var found = counted && item.Counted.Length > 0
+            ? phrases.Say(Phrase.Say.Counts, ("found", item.Found), ("counted", item.Counted)) : item.Found;
         return found.Length == 0 ? "" : phrases.Say(item.Planned ? Phrase.Say.Planned : Phrase.Say.Found, ("found", found));
     }
 

@@ -49,7 +49,9 @@ public static class ScreenText
         : block.SelectMany(line => Column.Wrap(line.Text, Column.Numbered(line.Number))).Prepend(list.Phrases[heading]);
 
     private static IEnumerable<string> Rest(Group group) => group.Items
-        .SelectMany(item => Column.Wrap(item.Found.Length == 0 ? item.Subject : $"{item.Subject}: {item.Found}", Column.Numbered(item.Number)))
+        .SelectMany(item =>
+            Column.Wrap(item.Found.Length == 0 ? item.Subject : $"{item.Subject}: {item.Found}",
+            Column.Numbered(item.Number)))
         .Prepend(group.Title);
 
     internal static IEnumerable<string> End(Listing list) =>
@@ -62,7 +64,8 @@ public static class ScreenText
     ];
 
     /// <summary>A command is never broken: where there is no room beside its label it stands below.</summary>
-    private static IEnumerable<string> Next(string key, string command, Phrases phrases) => phrases.Say(key, ("command", command)) is { Length: <= Column.Width } line
+    private static IEnumerable<string> Next(string key, string command, Phrases phrases) =>
+        phrases.Say(key, ("command", command)) is { Length: <= Column.Width } line
         ? [line]
         : [phrases.Say(key, ("command", "")).TrimEnd(), command];
 }

@@ -13,6 +13,7 @@ internal static class Decimals
         var marks = Marks.Count(number, new Rational(1, scale), rounding);
         var (whole, rest) = BigInteger.DivRem(BigInteger.Abs(marks), scale);
         var decimals = rest.ToString(CultureInfo.InvariantCulture).PadLeft(places, '0').TrimEnd('0');
-        return string.Create(CultureInfo.InvariantCulture, $"{(marks.Sign < 0 ? "-" : "")}{whole}{(decimals.Length == 0 ? "" : ".")}{decimals}");
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{(marks.Sign < 0 ? "-" : "")}{whole}{(decimals.Length == 0 ? "" : ".")}{decimals}");
     }
 }

@@ -15,7 +15,10 @@ public sealed class Show(NumberWords words)
     {
     }
 
-    /// <summary>An amount in the unit it was written in: <c>2-1/2"</c>, <c>3'-6 1/2"</c>, <c>1080 mm</c>, <c>24 h</c>, <c>50 F</c>, <c>95%</c>, <c>1:80</c>.</summary>
+    /// <summary>
+    /// An amount in the unit it was written in: <c>2-1/2"</c>, <c>3'-6 1/2"</c>, <c>1080 mm</c>, <c>24 h</c>, <c>50
+    /// F</c>, <c>95%</c>, <c>1:80</c>.
+    /// </summary>
     public string Of(Quantity quantity) => Of(quantity.Value, quantity.Typed);
 
     /// <summary>As <see cref="Of(Quantity)"/>. What is not zero is never shown as zero, but as less than the smallest mark.</summary>
@@ -32,9 +35,13 @@ public sealed class Show(NumberWords words)
     public static string Inches(Rational inches, Rounding rounding = Rounding.Nearest) => TapeFractions.Inches(inches, Finest, rounding);
 
     /// <summary>A length in feet and inches: <c>3'-6 1/2"</c>; below a foot in inches.</summary>
-    public static string FeetAndInches(Rational inches, Rounding rounding = Rounding.Nearest) => TapeFractions.Feet(inches, Finest, rounding);
+    public static string FeetAndInches(Rational inches, Rounding rounding = Rounding.Nearest) =>
+        TapeFractions.Feet(inches, Finest, rounding);
 
-    /// <summary>A length in the form typed and the other once: <c>42-1/2"  (3'-6 1/2")</c>, <c>1080 mm (42-1/2" to nearest 1/16)</c>.</summary>
+    /// <summary>
+    /// A length in the form typed and the other once: <c>42-1/2"  (3'-6 1/2")</c>, <c>1080 mm (42-1/2" to nearest
+    /// 1/16)</c>.
+    /// </summary>
     public string BothForms(Rational inches, Unit unit)
     {
         var own = Of(inches, unit);
@@ -61,7 +68,10 @@ public sealed class Show(NumberWords words)
         _ => OverRun(Of(fall.Rise, Tape(fall.Unit)), fall.Run, Tape(fall.Unit)),
     };
 
-    /// <summary>A limit of slope in the form of the reading held against it: <c>3/4" or more over 36"</c>, <c>1/4" per ft (2.1%) or more</c>, <c>1:48 or steeper</c>.</summary>
+    /// <summary>
+    /// A limit of slope in the form of the reading held against it: <c>3/4" or more over 36"</c>, <c>1/4" per ft (2.1%)
+    /// or more</c>, <c>1:48 or steeper</c>.
+    /// </summary>
     public string FallLimit(Rational slope, ReadingValue.OfFall read, Comparison by)
     {
         if (!read.ByRatio && read.Unit != Unit.InchPerFoot)
@@ -99,7 +109,8 @@ public sealed class Show(NumberWords words)
         { IsMetric: true, Measure: Measure.Length } => Decimals.Of(Unit.Millimetre.FromBase(value), 1, rounding) + " mm",
         _ when unit == Unit.Inch => Inches(value, rounding),
         _ when unit == Unit.Foot => FeetAndInches(value, rounding),
-        _ when unit == Unit.InchPerFoot => $"{words.PerFoot.Replace("{rise}", Inches(value * 12, rounding), StringComparison.Ordinal)} ({Percent(value * 100, rounding)})",
+        _ when unit == Unit.InchPerFoot =>
+            $"{words.PerFoot.Replace("{rise}", Inches(value * 12, rounding), StringComparison.Ordinal)} ({Percent(value * 100, rounding)})",
         _ when unit == Unit.PercentFall || (unit == Unit.RiseOverRun && value.Sign <= 0) => Percent(value * 100, rounding, places: 2),
         _ when unit == Unit.RiseOverRun => "1:" + Decimals.Of(1 / value, 1, Steeper(rounding)),
         _ when unit == Unit.Percent => Percent(value, rounding),
@@ -125,7 +136,8 @@ public sealed class Show(NumberWords words)
     private static string Fill(string words, string number) => words.Replace("{number}", number, StringComparison.Ordinal);
 
     /// <summary>The smaller the N of 1:N, the steeper.</summary>
-    private static Rounding Steeper(Rounding slope) => slope switch { Rounding.Up => Rounding.Down, Rounding.Down => Rounding.Up, _ => slope };
+    private static Rounding Steeper(Rounding slope) =>
+        slope switch { Rounding.Up => Rounding.Down, Rounding.Down => Rounding.Up, _ => slope };
 
     /// <summary>A fall is read on a tape, its rise and run in one unit.</summary>
     private static Unit Tape(Unit unit) => unit.IsMetric ? Unit.Millimetre : Unit.Inch;

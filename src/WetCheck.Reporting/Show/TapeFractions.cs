@@ -21,7 +21,8 @@ internal static class TapeFractions
         var marks = Marks.Count(inches, new Rational(1, finest), rounding);
         var (feet, rest) = BigInteger.DivRem(BigInteger.Abs(marks), 12 * finest);
         return feet.IsZero ? Inches(inches, finest, rounding)
-            : string.Create(CultureInfo.InvariantCulture, $"{Sign(marks)}{feet}'-{(rest.Sign > 0 && rest < finest ? "0 " : "")}{Mixed(rest, finest, " ")}\"");
+            : string.Create(CultureInfo.InvariantCulture,
+                $"{Sign(marks)}{feet}'-{(rest.Sign > 0 && rest < finest ? "0 " : "")}{Mixed(rest, finest, " ")}\"");
     }
 
     private static string Sign(BigInteger marks) => marks.Sign < 0 ? "-" : "";

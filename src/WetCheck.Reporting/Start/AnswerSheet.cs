@@ -33,10 +33,12 @@ public static class AnswerSheet
 
     private static IEnumerable<ScriptObject> Rows(Job job, RuleBook book, Phrases phrases) =>
     [
-        .. StartHeader.Lines(job, book.Vocabulary, phrases).Select(line => Row(line.Name, "", line.Name == "job" ? line with { Answer = job.Name } : line, phrases)),
+        .. StartHeader.Lines(job, book.Vocabulary, phrases)
+            .Select(line => Row(line.Name, "", line.Name == "job" ? line with { Answer = job.Name } : line, phrases)),
         .. StartFile.Sections(job, book, phrases.Language).SelectMany(section => section.Lines
             .Select(line => Row(line.Name, $"{section.Name}.{line.Name}", line, phrases))
-            .Prepend(Row(section.Name, section.Lines.Count == 0 ? section.Name : "", section.Head, phrases, heads: section.Lines.Count > 0))),
+            .Prepend(Row(section.Name, section.Lines.Count == 0 ? section.Name : "", section.Head, phrases,
+                heads: section.Lines.Count > 0))),
         Row("notes", "", StartLine.Nothing, phrases),
     ];
 

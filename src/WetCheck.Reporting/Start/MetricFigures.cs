@@ -12,7 +12,9 @@ internal static partial class MetricFigures
     private const decimal Small = 20;
 
     /// <param name="example">One that names its own unit stays as it is.</param>
-    public static string Of(string example) => WithUnit().IsMatch(example) ? example : Figure().Replace(example, figure => InMillimetres(figure).ToString(CultureInfo.InvariantCulture));
+    public static string Of(string example) =>
+        WithUnit().IsMatch(example) ? example
+        : Figure().Replace(example, figure => InMillimetres(figure).ToString(CultureInfo.InvariantCulture));
 
     private static int InMillimetres(Match figure)
     {
@@ -22,7 +24,8 @@ internal static partial class MetricFigures
         return (int)(millimetres < Small ? decimal.Round(millimetres) : decimal.Round(millimetres / 5) * 5);
     }
 
-    private static decimal Number(System.Text.RegularExpressions.Group digits) => digits.Success ? decimal.Parse(digits.Value, NumberStyles.None, CultureInfo.InvariantCulture) : 0;
+    private static decimal Number(System.Text.RegularExpressions.Group digits) =>
+        digits.Success ? decimal.Parse(digits.Value, NumberStyles.None, CultureInfo.InvariantCulture) : 0;
 
     [GeneratedRegex("(?<whole>[0-9]+)-(?<over>[0-9]+)/(?<under>[0-9]+)|(?<over>[0-9]+)/(?<under>[0-9]+)|(?<whole>[0-9]+)")]
     private static partial Regex Figure();

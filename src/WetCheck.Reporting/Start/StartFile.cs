@@ -32,7 +32,10 @@ public static class StartFile
             .Concat(StartHeader.Lines(job, book.Vocabulary, phrases).SelectMany(line => OfHead(line, phrases)))
             .Append("");
 
-    /// <summary>What can be written here stands beside the line, or above it if that is too long, or if it stays true when the line is filled.</summary>
+    /// <summary>
+    /// What can be written here stands beside the line, or above it if that is too long, or if it stays true when the
+    /// line is filled.
+    /// </summary>
     private static IEnumerable<string> OfHead(StartLine line, Phrases phrases)
     {
         var say = $"{line.Ask} {StartLine.Shown(line.Examples, phrases)}".Trim();
@@ -47,7 +50,8 @@ public static class StartFile
         var start = $"{name}: {line.Answer}".TrimEnd();
         var examples = StartLine.Shown(line.Examples, phrases);
         string[] comments = line.Answer.Length > 0 ? [] : [$"{line.Ask}  {examples}".Trim(), line.Ask, examples];
-        return comments.Where(comment => comment.Length > 0).Select(comment => Beside(start, comment)).FirstOrDefault(text => text.Length <= Columns) ?? start;
+        return comments.Where(comment => comment.Length > 0).Select(comment => Beside(start, comment))
+            .FirstOrDefault(text => text.Length <= Columns) ?? start;
     }
 
     private static string Beside(string start, string comment) => $"{start.PadRight(CommentAt - 1)} # {comment}";
@@ -56,7 +60,8 @@ public static class StartFile
     private static IEnumerable<string> Comment(string text)
     {
         var line = "#";
-        foreach (var piece in text.Length + 2 <= Columns ? [text] : Sentences(text).SelectMany(sentence => sentence.Length + 2 <= Columns ? [sentence] : sentence.Split(' ')))
+        foreach (var piece in text.Length + 2 <= Columns ? [text] : Sentences(text)
+            .SelectMany(sentence => sentence.Length + 2 <= Columns ? [sentence] : sentence.Split(' ')))
         {
             if (line.Length + 1 + piece.Length > Columns)
             {

@@ -25,13 +25,15 @@ internal static class StartHeader
         return
         [
             new("job", "", [], job.Name.Length == 0 ? "" : Scalar(job.Name)),
-            job.Method is { } method ? new("method", "", [], method.Name) : new("method", phrases[Phrase.Start.Methods], [.. vocabulary.Methods.Select(one => one.Name)]),
+            job.Method is { } method ? new("method", "", [], method.Name)
+                : new("method", phrases[Phrase.Start.Methods], [.. vocabulary.Methods.Select(one => one.Name)]),
             new("units", "", [phrases[metric ? Phrase.Start.OrInches : Phrase.Start.OrMillimetres]], metric ? "millimetres" : "inches"),
             new("stage", phrases[Phrase.Start.Stops], StopsOf(job, vocabulary), job.Stage ?? ""),
             .. vocabulary.Disciplines.Select(discipline => new StartLine(
                 discipline.Say.En,
                 phrases[Phrase.Start.Code],
-                [.. discipline.Families.Where(family => metric ? family.TriedInMillimetres : family.TriedInInches).Select(family => family.Name)],
+                [.. discipline.Families.Where(family => metric ? family.TriedInMillimetres : family.TriedInInches)
+                    .Select(family => family.Name)],
                 job.Codes.TryGetValue(discipline.Name, out var code) ? code.Typed : "")
             { Said = phrases.Language == Languages.English ? "" : phrases.Of(discipline.Say) }),
             new("readings by", phrases[Phrase.Start.By], ["JM, tape, 2026-11-25"]),
@@ -42,7 +44,8 @@ internal static class StartHeader
         [.. (job.Method is { } own ? [own] : vocabulary.Methods).SelectMany(method => method.Stops).Select(stop => stop.Name).Distinct()];
 
     /// <summary>A name may hold what a file would take for its own marks.</summary>
-    private static string Scalar(string name) => char.IsLetterOrDigit(name[0]) && name.All(c => char.IsLetterOrDigit(c) || c is ' ' or ',' or '.' or '-' or '_')
+    private static string Scalar(string name) =>
+        char.IsLetterOrDigit(name[0]) && name.All(c => char.IsLetterOrDigit(c) || c is ' ' or ',' or '.' or '-' or '_')
         ? name
         : $"\"{name.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
 }

@@ -8,7 +8,10 @@ internal sealed class StartRank(Job job)
     private const int Now = 0;
     private const int HiddenLast = 100;
 
-    /// <summary>What can be seen now; what tells where another level will stand; what comes, nearest stop first; what is hidden. Null: it can't be answered before its stop.</summary>
+    /// <summary>
+    /// What can be seen now; what tells where another level will stand; what comes, nearest stop first; what is hidden.
+    /// Null: it can't be answered before its stop.
+    /// </summary>
     public int? Of(PartKind kind, ReadingKind reading) =>
         kind.Places.Select(reading.LayerOf).DefaultIfEmpty(reading.Layer).Select(layer => Of(layer, kind, reading)).Min();
 

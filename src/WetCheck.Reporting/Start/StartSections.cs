@@ -11,9 +11,12 @@ internal static class StartSections
     {
         var questions = new StartQuestions(job, book.Vocabulary, phrases);
         var asked = AsksOf(job, book.Vocabulary, method => method.Asks).SelectMany(questions.Of)
-            .Concat(AsksOf(job, book.Vocabulary, method => method.AsksAfter).SelectMany(questions.Of).Select(one => one with { Rank = one.Rank + AskedLines.After }))
+            .Concat(AsksOf(job, book.Vocabulary, method => method.AsksAfter).SelectMany(questions.Of)
+                .Select(one => one with { Rank = one.Rank + AskedLines.After }))
             .ToList();
-        var shared = asked.Select(one => one.Long.Name).GroupBy(name => name, StringComparer.Ordinal).Where(same => same.Count() > 1).Select(same => same.Key).ToHashSet(StringComparer.Ordinal);
+        var shared =
+            asked.Select(one => one.Long.Name).GroupBy(name => name, StringComparer.Ordinal)
+            .Where(same => same.Count() > 1).Select(same => same.Key).ToHashSet(StringComparer.Ordinal);
 
         // With the stop unknown everything is wanted now; then many short lines are better than few long ones.
         var isTight = job.Stage is null && LengthOf(asked.Select(one => one.Long)) > room;
@@ -27,7 +30,8 @@ internal static class StartSections
             }
         }
 
-        return [.. asked.Where(taken.ContainsKey).Select(one => taken[one]).GroupBy(section => section.Name, StringComparer.Ordinal).Select(StartSection.Joined)];
+        return [.. asked.Where(taken.ContainsKey).Select(one => taken[one])
+            .GroupBy(section => section.Name, StringComparer.Ordinal).Select(StartSection.Joined)];
     }
 
     /// <summary>Method unknown: what most methods ask, in the order of the vocabulary.</summary>

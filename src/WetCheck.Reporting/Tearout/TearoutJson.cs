@@ -56,5 +56,7 @@ public static class TearoutJson
     };
 
     private static IReadOnlyList<SignShape> Signs(IReadOnlyList<Sign> signs, TearoutSays says) =>
-        [.. signs.Select(sign => new SignShape { Fact = sign.Fact.Id.ToString(), Say = says.Sign(sign), Line = sign.Fact.Counted?.At.Line })];
+        [.. signs.Select(sign =>
+            new SignShape { Fact = sign.Fact.Id.ToString(), Say = says.Sign(sign),
+            Line = sign.Fact.Counted?.At.Line })];
 }

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Reporting;
 
-/// <summary>What old work's look accounts for, on a screen: the hazards first, then what was seen, what accounts for it, what to open next.</summary>
+/// <summary>
+/// What old work's look accounts for, on a screen: the hazards first, then what was seen, what accounts for it, what to
+/// open next.
+/// </summary>
 public static class TearoutText
 {
     private const string Indent = "  ";
@@ -16,7 +19,9 @@ public static class TearoutText
             .. Column.Wrap(Cut.Name(walk.Job.Name)),
             .. Column.Wrap(Heading.Of(says.Telling, when) is var head && when.Length > 0 ? $"{head.Book} - {when}" : head.Book),
             .. Block("gate", says.Gate(report), says),
-            .. Block("expect", report.Expected.Select(one => says.Phrases.Of(one.Say)).Concat(report.Expected.Count > 0 ? [says.Phrases[Phrase.Tearout.ExpectDoubt]] : []), says),
+            .. Block("expect",
+                report.Expected.Select(one => says.Phrases.Of(one.Say))
+                .Concat(report.Expected.Count > 0 ? [says.Phrases[Phrase.Tearout.ExpectDoubt]] : []), says),
             .. Block("seen", report.Signs.Select(sign => Ended(says.Sign(sign), says.Line(sign))), says),
             .. Sets(report, says),
             .. Block("leftover", report.Leftover.Select(says.Sign), says),
@@ -49,8 +54,13 @@ public static class TearoutText
             :
             [
                 .. Block("accounts", all.Select(cause => Told(cause, says)), says),
-                .. either.Count == 0 ? [] : Block("either", either.Select(set => Sentence.Closed(string.Join(" + ", set.Select(cause => $"{cause.Cause.Number} {says.Phrases.Of(cause.Cause.Name)}"))))
-                    .Append(says.Phrases[Phrase.Tearout.Equal]).Concat(either.SelectMany(set => set).Distinct().Select(cause => Told(cause, says))), says),
+                .. either.Count == 0 ? []
+                    : Block("either",
+                    either.Select(set =>
+                    Sentence.Closed(string.Join(" + ",
+                    set.Select(cause => $"{cause.Cause.Number} {says.Phrases.Of(cause.Cause.Name)}"))))
+                    .Append(says.Phrases[Phrase.Tearout.Equal])
+                        .Concat(either.SelectMany(set => set).Distinct().Select(cause => Told(cause, says))), says),
             ];
     }
 
@@ -61,10 +71,15 @@ public static class TearoutText
         says.Dangers(cause));
 
     private static string May(CauseSeen cause, TearoutSays says) => Sentence.Joined(
-        Sentence.Closed($"{cause.Cause.Number} {Sentence.Capital(says.Phrases.Of(cause.Cause.Name))}"), says.Phrases.Say(Phrase.Tearout.If, ("needs", says.Missing(cause))));
+        Sentence.Closed($"{cause.Cause.Number} {Sentence.Capital(says.Phrases.Of(cause.Cause.Name))}"),
+            says.Phrases.Say(Phrase.Tearout.If, ("needs", says.Missing(cause))));
 
     /// <summary>To be surer of what fits, then what would show what may be.</summary>
-    private static IEnumerable<string> Next(TearoutReport report, TearoutSays says) => report.InSome.Concat(report.Causes.Where(cause => cause.Fit == Fit.MayBe))
+    private static IEnumerable<string> Next(TearoutReport report, TearoutSays says) =>
+        report.InSome.Concat(report.Causes.Where(cause => cause.Fit == Fit.MayBe))
         .GroupBy(cause => says.Phrases.Of(cause.Cause.Next))
-        .Select(group => Sentence.Joined(group.Key, says.Phrases.Say(Phrase.Tearout.Shows, ("causes", says.Phrases.List([.. group.Select(cause => cause.Cause.Number)])))));
+        .Select(group =>
+            Sentence.Joined(group.Key,
+            says.Phrases.Say(Phrase.Tearout.Shows,
+            ("causes", says.Phrases.List([.. group.Select(cause => cause.Cause.Number)])))));
 }

@@ -15,8 +15,10 @@ public static class TestsText
             .. Column.Wrap(Cut.Name(walk.Job.Name)),
             .. Column.Wrap(Heading.Of(says.Telling, when) is var head && when.Length > 0 ? $"{head.Book} - {when}" : head.Book),
             .. TearoutText.Block("before-tests", opening.Before.Select(says.Phrases.Of), says),
-            .. TearoutText.Block("done-tests", report.Tests.Where(test => test.Wet != Tri.Unknown).Select(test => Done(test, walk.Book, says)), says),
-            .. TearoutText.Block("next-tests", report.Tests.Where(test => test.Wet == Tri.Unknown).Select(test => ToDo(test.Test, says)), says),
+            .. TearoutText.Block("done-tests",
+                report.Tests.Where(test => test.Wet != Tri.Unknown).Select(test => Done(test, walk.Book, says)), says),
+            .. TearoutText.Block("next-tests",
+                report.Tests.Where(test => test.Wet == Tri.Unknown).Select(test => ToDo(test.Test, says)), says),
             .. TearoutText.Block("how-far", opening.HowFar.Select(says.Phrases.Of), says),
             .. TearoutText.Block("no-cures", opening.NoCures.Select(says.Phrases.Of), says),
             "",
@@ -33,7 +35,13 @@ public static class TestsText
         says.Phrases.Of(test.Caution));
 
     private static string Done(TestSeen test, RuleBook book, TearoutSays says) => test.Wet == Tri.Yes
-        ? Sentence.Joined(test.Test.Number, says.Phrases.Say(Phrase.Tearout.WasWet, ("line", says.Line(test.Result!))), test.Test.Points.Count == 0 ? ""
-            : says.Phrases.Say(Phrase.Tearout.Points, ("causes", says.Phrases.List([.. test.Test.Points.Select(id => book.Causes.First(cause => cause.Id == id)).Select(cause => $"{cause.Number} {says.Phrases.Of(cause.Name)}")], Phrase.Say.Or))))
-        : Sentence.Joined(test.Test.Number, says.Phrases.Say(Phrase.Tearout.WasDry, ("line", says.Line(test.Result!)), ("what", says.Phrases.Of(test.Test.Clears))));
+        ? Sentence.Joined(test.Test.Number, says.Phrases.Say(Phrase.Tearout.WasWet, ("line", says.Line(test.Result!))),
+            test.Test.Points.Count == 0 ? ""
+            : says.Phrases.Say(Phrase.Tearout.Points,
+                ("causes", says.Phrases.List([.. test.Test.Points.Select(id =>
+                book.Causes.First(cause => cause.Id == id))
+                .Select(cause => $"{cause.Number} {says.Phrases.Of(cause.Name)}")], Phrase.Say.Or))))
+        : Sentence.Joined(test.Test.Number,
+            says.Phrases.Say(Phrase.Tearout.WasDry, ("line", says.Line(test.Result!)),
+            ("what", says.Phrases.Of(test.Test.Clears))));
 }

@@ -6,7 +6,8 @@ internal sealed class Labelled(Phrases phrases)
     private const int LabelWidth = 12;
     private readonly List<string> _lines = [];
 
-    public void Title(params IEnumerable<string> parts) => _lines.AddRange(Column.Wrap(string.Join(" - ", parts.Where(part => part.Length > 0))));
+    public void Title(params IEnumerable<string> parts) =>
+        _lines.AddRange(Column.Wrap(string.Join(" - ", parts.Where(part => part.Length > 0))));
 
     /// <summary>Nothing where there is nothing to say.</summary>
     /// <param name="key">Of the label, in the section <c>why</c>.</param>

@@ -10,7 +10,8 @@ internal static class WhyMeasured
         var (phrases, test) = (telling.Phrases, evidence.Test);
         if (item.Found.Length > 0)
         {
-            lines.Add(item.Planned ? "planned" : "found", Sentence.Joined(Sentence.Closed(Sentence.Capital(item.Found)), Taken(test?.Fact, item.Line, telling)));
+            lines.Add(item.Planned ? "planned" : "found",
+                Sentence.Joined(Sentence.Closed(Sentence.Capital(item.Found)), Taken(test?.Fact, item.Line, telling)));
         }
 
         lines.Add("counted", [.. Derived(test?.Fact), .. Counted(test, telling)]);
@@ -23,7 +24,9 @@ internal static class WhyMeasured
             lines.Add("should", Sentence.Closed(Sentence.Capital(item.Should)));
         }
 
-        lines.Add(item.IsOver ? "over" : "short", item.Short.Length == 0 ? "" : Sentence.Joined(Sentence.Closed(item.Short), CannotMiss(entry, test, telling)));
+        lines.Add(item.IsOver ? "over" : "short",
+            item.Short.Length == 0 ? ""
+            : Sentence.Joined(Sentence.Closed(item.Short), CannotMiss(entry, test, telling)));
         if (entry.Result == Result.ReadAgain)
         {
             lines.Add("note", Again.Do(test?.Fact, telling));
@@ -37,7 +40,9 @@ internal static class WhyMeasured
     {
         var reading = fact?.Counted;
         var tool = reading?.Tool ?? fact?.Kind.Tool;
-        var taken = string.Join(", ", new[] { reading is null || tool is null ? "" : Sentence.Capital(telling.Phrases.Of(tool.Say)), Cut.Name(reading?.By ?? ""), reading?.Date?.Split('T')[0] ?? "",
+        var taken = string.Join(", ",
+            new[] { reading is null || tool is null ? "" : Sentence.Capital(telling.Phrases.Of(tool.Say)),
+            Cut.Name(reading?.By ?? ""), reading?.Date?.Split('T')[0] ?? "",
             reading?.Photo is { } photo ? telling.Phrases.Say(Phrase.Why.Photo, ("photo", Cut.Name(photo))) : "" }
             .Where(part => part.Length > 0));
         return Sentence.Closed(line.Length == 0 ? taken : taken.Length == 0 ? Sentence.Capital(line) : $"{taken} ({line})");
@@ -71,7 +76,8 @@ internal static class WhyMeasured
     /// <summary>"A tape to 1/16" can't miss that."</summary>
     private static string CannotMiss(Entry entry, Measured? test, Telling telling)
     {
-        return entry.Result == Result.Correction && test?.Fact is { ReadOnce: true, IsPlanned: false } fact && Again.Mark(fact, telling) is { } mark
+        return entry.Result == Result.Correction && test?.Fact is { ReadOnce: true, IsPlanned: false } fact
+            && Again.Mark(fact, telling) is { } mark
             ? telling.Phrases.Say(Phrase.Why.CannotMiss, ("tool", mark.Tool), ("mark", mark.Smallest))
             : "";
     }

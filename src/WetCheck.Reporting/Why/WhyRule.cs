@@ -12,7 +12,9 @@ internal static class WhyRule
         lines.Title(
             Naming.Digits(rule),
             Sentence.Capital(text.Name.Length > 0 ? text.Name : text.Say),
-            rule.Body is RuleBody.Require ? Sentence.Capital(phrases["severity." + Keys.Of(rule.Severity)]) : phrases[rule.Body is RuleBody.Caution ? Phrase.Result.Caution : rule.Body is RuleBody.Note ? Phrase.Result.Note : Phrase.Why.Conclusion]);
+            rule.Body is RuleBody.Require ? Sentence.Capital(phrases["severity." + Keys.Of(rule.Severity)])
+                : phrases[rule.Body is RuleBody.Caution ? Phrase.Result.Caution : rule.Body is RuleBody.Note
+                ? Phrase.Result.Note : Phrase.Why.Conclusion]);
         lines.Add("look", Asked(rule, phrases));
         lines.Add("applies", rule.When is { } when ? Sentence.Closed(Sentence.Capital(Conditions.Say(when, null, book, phrases))) : "");
         if (rule.Body is RuleBody.Require { Holds: { } holds } && rule.Versions.All(version => version.Limit is null))
@@ -25,9 +27,13 @@ internal static class WhyRule
         lines.Add("why", text.Why);
         lines.Add("do", text.Fix);
         lines.Add("work", phrases.Find("work." + rule.WorkOf) ?? "");
-        lines.Add("says", RuleSources.Of(rule, book).Select(source => Sentence.Closed(new Cited(source, null, null).Whole(phrases))).Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases[Phrase.Doubt.Practice]))));
+        lines.Add("says",
+            RuleSources.Of(rule, book).Select(source => Sentence.Closed(new Cited(source, null, null).Whole(phrases)))
+            .Distinct().DefaultIfEmpty(Sentence.Closed(Sentence.Capital(phrases[Phrase.Doubt.Practice]))));
         lines.Add("care", Cautions(rule, book).Select(caution => $"{Naming.Digits(caution)} {caution.In(phrases.Language).Say}"));
-        lines.Plain(Sentence.Joined($"{rule.Id}.", phrases.Say(Phrase.Head.Book, ("name", book.Name), ("date", book.Date)) + ".", phrases[Phrase.Close.Record]));
+        lines.Plain(Sentence.Joined($"{rule.Id}.",
+            phrases.Say(Phrase.Head.Book, ("name", book.Name), ("date", book.Date))
+            + ".", phrases[Phrase.Close.Record]));
         return lines.ToString();
     }
 

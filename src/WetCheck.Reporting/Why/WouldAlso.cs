@@ -21,10 +21,12 @@ internal static class WouldAlso
     {
         var failed = evidence.Test?.Condition;
         var required = evidence.Side?.Versions.Select(version => (Asks: version.Require, version.Limit)) ?? [];
-        var own = rule.Body is RuleBody.Require { Holds: { } holds } ? [(Asks: holds, Limit: null)] : Array.Empty<(Condition? Asks, Quantity? Limit)>();
+        var own = rule.Body is RuleBody.Require { Holds: { } holds } ? [(Asks: holds, Limit: null)]
+            : Array.Empty<(Condition? Asks, Quantity? Limit)>();
         return required.Concat(own)
             .Where(one => one.Asks is not null)
-            .SelectMany(one => one.Asks!.Parts().OfType<Condition.AnyOf>().SelectMany(any => any.Of).Select(branch => (Branch: branch, one.Limit)))
+            .SelectMany(one => one.Asks!.Parts().OfType<Condition.AnyOf>().SelectMany(any => any.Of)
+                .Select(branch => (Branch: branch, one.Limit)))
             .Where(one => failed is not null && !one.Branch.Parts().Contains(failed))
             .Select(one => Conditions.Say(one.Branch, one.Limit, telling.Walk.Book, telling.Phrases))
             .Distinct();

@@ -10,5 +10,6 @@ internal static class Cut
 
     /// <summary>Never half of a sign that takes two.</summary>
     public static string Beginning(string text, int length) =>
-        length > 0 && length < text.Length && char.IsHighSurrogate(text[length - 1]) ? text[..(length - 1)] : text[..Math.Clamp(length, 0, text.Length)];
+        length > 0 && length < text.Length && char.IsHighSurrogate(text[length - 1]) ? text[..(length - 1)]
+            : text[..Math.Clamp(length, 0, text.Length)];
 }

@@ -75,11 +75,13 @@ internal static class Naming
     /// <summary>The page that would be made of a job: <c>juniper.html</c>.</summary>
     public static string Page(Job job) => Typed(WithoutEnding(job.File[(job.File.AsSpan().LastIndexOfAny('/', '\\') + 1)..]) + ".html");
 
-    private static string WithoutEnding(string file) => file.EndsWith(".job.yaml", StringComparison.Ordinal) ? file[..^".job.yaml".Length] : file;
+    private static string WithoutEnding(string file) =>
+        file.EndsWith(".job.yaml", StringComparison.Ordinal) ? file[..^".job.yaml".Length] : file;
 
     /// <summary>A name with a blank in it stands in quotes, so that it can be typed as it is printed.</summary>
     private static string Typed(string name) =>
-        name.All(character => char.IsLetterOrDigit(character) || "._-/\\:".Contains(character, StringComparison.Ordinal)) ? name : $"\"{name}\"";
+        name.All(character => char.IsLetterOrDigit(character)
+            || "._-/\\:".Contains(character, StringComparison.Ordinal)) ? name : $"\"{name}\"";
 
     public static string Digits(Rule rule) => rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 

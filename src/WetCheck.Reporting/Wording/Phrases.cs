@@ -17,7 +17,8 @@ public sealed class Phrases(RuleBook book, string language)
     /// <exception cref="KeyNotFoundException">Neither the language nor English has it.</exception>
     public string this[string key] => Find(key) ?? throw new KeyNotFoundException($"rules/words has no \"{key}\".");
 
-    public string Say(string key, params ReadOnlySpan<(string Slot, string Value)> slots) => Slots.Fill(this[key], slots) is var said && Language == Languages.Spanish ? Contraction.Of(said) : said;
+    public string Say(string key, params ReadOnlySpan<(string Slot, string Value)> slots) =>
+        Slots.Fill(this[key], slots) is var said && Language == Languages.Spanish ? Contraction.Of(said) : said;
 
     public string Count(string key, int count) => Say(key, ("count", count.ToString(CultureInfo.InvariantCulture)));
 

@@ -3,7 +3,8 @@ namespace WetCheck.Reporting;
 /// <summary>Small mendings of sentences that are put together from parts.</summary>
 public static class Sentence
 {
-    public static string Capital(string text) => text.Length == 0 || char.IsUpper(text[0]) ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    public static string Capital(string text) =>
+        text.Length == 0 || char.IsUpper(text[0]) ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>With the full stop that a text written without one wants.</summary>
     public static string Closed(string text) => text.Length == 0 || text[^1] is '.' or '?' or '!' or ':' ? text : text + ".";

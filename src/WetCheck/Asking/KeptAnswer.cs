@@ -46,7 +46,10 @@ internal static class KeptAnswer
         return before.Split('\n').ToHashSet(StringComparer.Ordinal);
     }
 
-    /// <summary>Of two lines that are the same the second would be taken for a copy: where the clock stands still it is moved on by a moment.</summary>
+    /// <summary>
+    /// Of two lines that are the same the second would be taken for a copy: where the clock stands still it is moved on
+    /// by a moment.
+    /// </summary>
     private static LoggedAnswer Unlike(LoggedAnswer answer, HashSet<string> lines)
     {
         while (lines.Contains(answer.ToJson()))

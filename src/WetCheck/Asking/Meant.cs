@@ -13,7 +13,8 @@ internal static class Meant
 
     /// <summary><c>again</c>, <c>again 3-1/4</c>: the answer before is mended. Null: that is not what was typed.</summary>
     public static string? Again(string typed) =>
-        Names.Fold(typed) == "again" ? "" : typed.StartsWith("again ", StringComparison.OrdinalIgnoreCase) ? typed["again ".Length..].Trim() : null;
+        Names.Fold(typed) == "again" ? "" : typed.StartsWith("again ", StringComparison.OrdinalIgnoreCase)
+            ? typed["again ".Length..].Trim() : null;
 
     /// <summary>"Are these all?" is answered with more of them: the same is asked again.</summary>
     public static bool IsMore(Question question, string typed) => IsSeen(question) && Names.Fold(typed) is not ("all" or "some" or "none");
@@ -58,7 +59,8 @@ internal static class Meant
 
         return !IsMore(question, typed)
             ? Names.Same(typed, "none")
-                ? walk.Job.Parts.Any(part => part.Part.Kind == kind && part.Part.Index is not null) ? (question, "all") : (question with { Line = section }, typed)
+                ? walk.Job.Parts.Any(part => part.Part.Kind == kind && part.Part.Index is not null) ? (question, "all")
+                    : (question with { Line = section }, typed)
                 : (question, typed)
             : (question with { Line = section }, Placed(typed, kind));
     }
@@ -78,5 +80,6 @@ internal static class Meant
         return string.Join(", ", items);
     }
 
-    private static bool StartsWith(string typed, string place) => place.Length > 0 && Names.Fold(typed).StartsWith(Names.Fold(place) + " ", StringComparison.Ordinal);
+    private static bool StartsWith(string typed, string place) =>
+        place.Length > 0 && Names.Fold(typed).StartsWith(Names.Fold(place) + " ", StringComparison.Ordinal);
 }

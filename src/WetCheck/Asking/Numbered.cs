@@ -18,7 +18,10 @@ internal static partial class Numbered
     }
 
     /// <summary>A note or a caution of the list; null where it shows none of that number.</summary>
-    public static Check? Shown(Walk walk, string asked) => walk.Notes.Concat(walk.Cautions).FirstOrDefault(check => Is(check.Rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), asked));
+    public static Check? Shown(Walk walk, string asked) =>
+        walk.Notes.Concat(walk.Cautions)
+        .FirstOrDefault(check =>
+        Is(check.Rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), asked));
 
     /// <summary>2, where 221-A2 was typed and the list has a 221-A; null where an entry was asked.</summary>
     public static int? MemberOf(Entry entry, string asked) => IsAsked(entry, asked) ? null
@@ -33,7 +36,8 @@ internal static partial class Numbered
     public static string NotFound(Walk walk, string asked)
     {
         var number = Digits().Match(asked).Value;
-        var same = walk.Entries.Select(entry => entry.Number).Where(entry => number.Length > 0 && Digits().Match(entry).Value == number).ToList();
+        var same = walk.Entries.Select(entry => entry.Number)
+            .Where(entry => number.Length > 0 && Digits().Match(entry).Value == number).ToList();
         var near = same.Count > 0 ? null : Nearest.Of(asked, walk.Entries.Select(entry => entry.Number));
         return $"The list of {walk.Job.File} has no {asked}."
             + (near is null ? "" : $" Nearest: {near}.")
@@ -44,7 +48,8 @@ internal static partial class Numbered
     public static bool Is(string number, string asked) => string.Equals(number, asked, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>One member of an entry by the number that lists for programs give it: 322-1, 221-other.</summary>
-    private static Check? CheckOf(Entry entry, string asked) => entry.Checks.FirstOrDefault(check => Is(MemberNumber.Printed(entry, check), asked));
+    private static Check? CheckOf(Entry entry, string asked) =>
+        entry.Checks.FirstOrDefault(check => Is(MemberNumber.Printed(entry, check), asked));
 
     private static bool IsAsked(Entry entry, string asked) => Is(entry.Number, asked);
 

@@ -20,7 +20,8 @@ internal sealed record Question(Look Look, LinePath Line, string? Replaces = nul
 
     /// <summary>What is owed, in order; of parts of one kind each by itself. Last what is to be read again.</summary>
     public static IEnumerable<Question> Owed(Walk walk) => OfLooks(walk)
-        .Concat(walk.Entries.Where(entry => entry.Result == Result.ReadAgain).SelectMany(entry => Behind(walk, entry)).Select(question => question with { IsAgain = true }))
+        .Concat(walk.Entries.Where(entry => entry.Result == Result.ReadAgain).SelectMany(entry => Behind(walk, entry))
+            .Select(question => question with { IsAgain = true }))
         .DistinctBy(question => question.Key);
 
     /// <summary>What an entry stands on, where it is settled; what it hangs on, where it is open.</summary>
@@ -29,8 +30,10 @@ internal sealed record Question(Look Look, LinePath Line, string? Replaces = nul
         var isSettled = entry.Result is Result.Correction or Result.Ok || entry is { Result: Result.Later, Paper: Paper.Good };
         var facts = isSettled
             ? entry.Same.SelectMany(check => check.Sides).SelectMany(side => side.Tests)
-                .Where(test => entry.Result != Result.Correction || test.Answer != Tri.Yes).SelectMany(test => Typed(test.Fact)).Select(fact => fact.Id)
-            : entry.Same.SelectMany(check => check.Judgement.Hangs).SelectMany(hang => hang.Fact is { } fact ? Typed(fact).Select(one => one.Id) : [hang.Id]);
+                .Where(test => entry.Result != Result.Correction || test.Answer != Tri.Yes)
+                    .SelectMany(test => Typed(test.Fact)).Select(fact => fact.Id)
+            : entry.Same.SelectMany(check => check.Judgement.Hangs)
+                .SelectMany(hang => hang.Fact is { } fact ? Typed(fact).Select(one => one.Id) : [hang.Id]);
         return [.. facts.Distinct().SelectMany(fact => Of(walk, fact, entry.Number))
             .Select(question => isSettled ? Anew(walk, question, entry) : question)
             .DistinctBy(question => question.Key)];
@@ -51,10 +54,13 @@ internal sealed record Question(Look Look, LinePath Line, string? Replaces = nul
             return null;
         }
 
-        var on = walk.Job.Parts.SelectMany(part => part.Readings.Keys.Select(reading => new FactId(part.Part.Id, reading)).Append(new FactId(part.Part.Id, FactId.Presence)))
+        var on = walk.Job.Parts.SelectMany(part =>
+            part.Readings.Keys.Select(reading => new FactId(part.Part.Id, reading))
+            .Append(new FactId(part.Part.Id, FactId.Presence)))
             .Where(fact => LinePath.Of(walk.Book.Vocabulary, fact, PartOf(walk, fact))?.Path == line.Path).ToList();
         var again = walk.Entries.Where(entry => entry.Result == Result.ReadAgain).SelectMany(entry => entry.Same)
-            .SelectMany(check => check.Judgement.Hangs).Where(hang => hang.Near).SelectMany(hang => Typed(hang.Fact)).Select(fact => fact.Id).ToHashSet();
+            .SelectMany(check => check.Judgement.Hangs).Where(hang => hang.Near).SelectMany(hang => Typed(hang.Fact))
+                .Select(fact => fact.Id).ToHashSet();
         return new Question(
             new Look("", on.Count > 0 ? on[0] : new FactId(line.Path, ""), [], null, Paper.None, [], [], At.Nowhere),
             line,
@@ -63,7 +69,8 @@ internal sealed record Question(Look Look, LinePath Line, string? Replaces = nul
 
     private static IEnumerable<Question> OfLooks(Walk walk) => walk.Looks.SelectMany(look => look.Parts.Count == 0
         ? Of(walk, look.Fact, look.Number)
-        : look.Parts.SelectMany(part => Of(walk, new FactId(part.Id, look.Fact.Reading), NumberOf(look, new FactId(part.Id, look.Fact.Reading)))));
+        : look.Parts.SelectMany(part =>
+            Of(walk, new FactId(part.Id, look.Fact.Reading), NumberOf(look, new FactId(part.Id, look.Fact.Reading)))));
 
     /// <summary>Of one part alone: the first check that hangs on it.</summary>
     private static string NumberOf(Look look, FactId fact) => look.Settles.Concat(look.Bears)
@@ -83,11 +90,16 @@ internal sealed record Question(Look Look, LinePath Line, string? Replaces = nul
     }
 
     /// <summary>
-    /// A new answer where there is one. A list with a fault is written anew, as what was pulled is no longer there; to one without a fault more
+    /// A new answer where there is one. A list with a fault is written anew, as what was pulled is no longer there; to
+    /// one without a fault more
     /// is added.
     /// </summary>
     private static Question Anew(Walk walk, Question question, Entry entry) => question.Look.Parts is [{ Index: { } } member]
-        ? question with { Line = LinePath.OfList(member), Replaces = entry.Result == Result.Correction ? Before(walk, question.Look.Fact) : null }
+        ? question with
+        {
+            Line = LinePath.OfList(member),
+            Replaces = entry.Result == Result.Correction ? Before(walk, question.Look.Fact) : null,
+        }
         : question with { Replaces = Before(walk, question.Look.Fact) };
 
     /// <summary>A fact that is worked out from others can't be answered; those can.</summary>
@@ -95,7 +107,10 @@ internal sealed record Question(Look Look, LinePath Line, string? Replaces = nul
 
     private static Part? PartOf(Walk walk, FactId fact) => walk.Job.Parts.FirstOrDefault(part => part.Part.Id == fact.Part)?.Part;
 
-    /// <summary>The reading that counts now: its time, or its place in the job file. Of one with none, where the job speaks of its part.</summary>
+    /// <summary>
+    /// The reading that counts now: its time, or its place in the job file. Of one with none, where the job speaks of
+    /// its part.
+    /// </summary>
     private static string? Before(Walk walk, FactId fact)
     {
         var part = walk.Job.Parts.First(part => part.Part.Id == fact.Part);

@@ -10,7 +10,10 @@ internal static class TypedWords
 
     public static string InEnglish(string typed, Phrases phrases) => phrases.Language == Languages.English
         ? typed
-        : string.Join(' ', typed.Split(' ').Select(word => s_words.FirstOrDefault(known => Same(phrases["typed." + known], word.TrimEnd(','))) is { } english
+        : string.Join(' ',
+            typed.Split(' ')
+            .Select(word =>
+            s_words.FirstOrDefault(known => Same(phrases["typed." + known], word.TrimEnd(','))) is { } english
             ? english + word[word.TrimEnd(',').Length..]
             : word));
 

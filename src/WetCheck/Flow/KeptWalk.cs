@@ -25,7 +25,10 @@ internal sealed class KeptWalk
     public IReadOnlyList<Conclusion> Conclusions => _session.Conclusions;
 
     /// <summary>The walk as it stands now.</summary>
-    public Walk Walk(IReadOnlyList<Problem> problems) => Results.Of(Job, _book.Book, Findings, problems) with { Floor = FloorPlans.Of(Job, _states.All) };
+    public Walk Walk(IReadOnlyList<Problem> problems) => Results.Of(Job, _book.Book, Findings, problems) with
+    {
+        Floor = FloorPlans.Of(Job, _states.All),
+    };
 
     /// <summary>Puts the job as it is now in place of the one before, and revises what the change touches.</summary>
     public void Change(Job job)

@@ -15,7 +15,9 @@ internal sealed record PanSheet(string Name, Func<FloorReport, Walk, string, str
         new("mud", MudText.Of, floor => floor.Mud.Missing.Count > 0 ? RoomState.Unfinished : RoomState.NothingOwed),
         new("marks", MarksText.Of, floor => Of(floor.Marks)),
         new("liner", LinerText.Of, floor => floor.Liner.Missing.Count > 0 ? RoomState.Unfinished : RoomState.NothingOwed),
-        new("tile", TileText.Of, floor => floor.Tile.Laid is { } laid && floor.Tile.Allowed is { } allowed && laid.Worst > allowed ? RoomState.NotReady : floor.Tile.Missing.Count > 0 ? RoomState.Unfinished : RoomState.NothingOwed),
+        new("tile", TileText.Of,
+            floor => floor.Tile.Laid is { } laid && floor.Tile.Allowed is { } allowed && laid.Worst > allowed
+            ? RoomState.NotReady : floor.Tile.Missing.Count > 0 ? RoomState.Unfinished : RoomState.NothingOwed),
         new("levels", LevelsText.Of, floor => Of(floor.Levels)),
     ];
 
@@ -27,18 +29,24 @@ internal sealed record PanSheet(string Name, Func<FloorReport, Walk, string, str
 
     public static PanSheet Named(string? name) => All.FirstOrDefault(sheet => sheet.Name == name) ?? All[0];
 
-    /// <summary>To fix where a fall is proven past a limit that nobody disputes, or water stands for certain; unfinished where something is to be read.</summary>
+    /// <summary>
+    /// To fix where a fall is proven past a limit that nobody disputes, or water stands for certain; unfinished where
+    /// something is to be read.
+    /// </summary>
     private static RoomState Of(LevelReport levels)
     {
-        var held = levels.Planes.SelectMany(plane => plane.Held).Where(one => !one.Limits.Disputed).SelectMany(one => new[] { one.Flat, one.Steep ?? LevelVerdict.Ok }).ToList();
+        var held = levels.Planes.SelectMany(plane => plane.Held).Where(one => !one.Limits.Disputed)
+            .SelectMany(one => new[] { one.Flat, one.Steep ?? LevelVerdict.Ok }).ToList();
         return held.Contains(LevelVerdict.Correction) || levels.Ponds.Any(pond => pond.Least > 1e-9) ? RoomState.NotReady
-            : levels.Missing.Count > 0 || levels.Again.Count > 0 || levels.Bumps.Count > 0 || levels.Ponds.Count > 0 || held.Contains(LevelVerdict.ReadAgain) ? RoomState.Unfinished
+            : levels.Missing.Count > 0 || levels.Again.Count > 0 || levels.Bumps.Count > 0 || levels.Ponds.Count > 0
+                || held.Contains(LevelVerdict.ReadAgain) ? RoomState.Unfinished
             : RoomState.NothingOwed;
     }
 
     /// <summary>To fix where nothing fits; unfinished where something is not known, or fits by one reading and not by another.</summary>
     private static RoomState Of(PanReport pan) =>
         pan.Cases.Count > 0 && pan.Cases.All(one => one.Feasible == Tri.No) ? RoomState.NotReady
-        : pan.Missing.Count > 0 || pan.Cases.Count == 0 || pan.Cases.Any(one => one.Feasible != Tri.Yes || one.Mark is null) ? RoomState.Unfinished
+        : pan.Missing.Count > 0 || pan.Cases.Count == 0
+            || pan.Cases.Any(one => one.Feasible != Tri.Yes || one.Mark is null) ? RoomState.Unfinished
         : RoomState.NothingOwed;
 }

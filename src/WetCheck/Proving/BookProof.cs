@@ -22,7 +22,9 @@ internal sealed class BookProof(ReadyBook ready, IReadOnlyList<RuleCase> cases)
         var compiled = ready.Alone(rule).Compiled;
         var proofs = read.ConvertAll(one => Proof.Of(one, rule, ready.Book.Vocabulary, compiled));
         var idle = proofs.TrueForAll(one => one.Holds) ? _idle.Find(rule, read) : [];
-        var faults = Brings(rule).Concat(RuleWords.Faults(rule)).Concat(_plainness.Faults(rule)).Select(says => new RuleFault(rule.At, says));
+        var faults =
+            Brings(rule).Concat(RuleWords.Faults(rule)).Concat(_plainness.Faults(rule))
+            .Select(says => new RuleFault(rule.At, says));
         return new RuleProof(rule, proofs, [.. faults.Concat(idle)]);
     }
 

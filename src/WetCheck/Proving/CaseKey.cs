@@ -6,7 +6,10 @@ namespace WetCheck.Proving;
 /// <summary>What case files call parts and facts.</summary>
 internal static class CaseKey
 {
-    /// <summary>By place, <c>left-back</c> or <c>BC</c>; a member <c>left 2</c>; the unnamed rest <c>other</c>; a part without a place by its kind.</summary>
+    /// <summary>
+    /// By place, <c>left-back</c> or <c>BC</c>; a member <c>left 2</c>; the unnamed rest <c>other</c>; a part without a
+    /// place by its kind.
+    /// </summary>
     public static RuleAnswer? Find(string key, IReadOnlyList<RuleAnswer> answers)
     {
         var plain = Plain(key);

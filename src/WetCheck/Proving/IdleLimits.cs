@@ -16,12 +16,14 @@ internal sealed class IdleLimits(RuleBook book)
             var said = $"{limit.Number.Typed.FromBase(limit.Number.Value)} {limit.Number.Typed.Key}";
             if (!Shows(limit.Up, cases))
             {
-                yield return new RuleFault(limit.At, $"{said} may be more by its smallest step and no case notices: write a case on the limit");
+                yield return new RuleFault(limit.At,
+                    $"{said} may be more by its smallest step and no case notices: write a case on the limit");
             }
 
             if (!Shows(limit.Down, cases))
             {
-                yield return new RuleFault(limit.At, $"{said} may be less by its smallest step and no case notices: write a case one step from the limit");
+                yield return new RuleFault(limit.At,
+                    $"{said} may be less by its smallest step and no case notices: write a case one step from the limit");
             }
         }
     }

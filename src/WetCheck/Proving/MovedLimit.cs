@@ -16,7 +16,8 @@ internal sealed record MovedLimit(Rule Rule, Quantity Number, At At, Func<Quanti
         foreach (var test in rule.Conditions().OfType<Condition.Compare>().Where(test => test.To is Operand.Fixed))
         {
             var to = (Operand.Fixed)test.To;
-            yield return new MovedLimit(rule, to.Quantity, test.At, number => Replaced(rule, test, test with { To = to with { Quantity = number } }));
+            yield return new MovedLimit(rule, to.Quantity, test.At,
+                number => Replaced(rule, test, test with { To = to with { Quantity = number } }));
         }
     }
 
@@ -37,7 +38,8 @@ internal sealed record MovedLimit(Rule Rule, Quantity Number, At At, Func<Quanti
     {
         When = Replaced(rule.When, old, now),
         Body = rule.Body is RuleBody.Require require ? new RuleBody.Require(Replaced(require.Holds, old, now)) : rule.Body,
-        Versions = [.. rule.Versions.Select(version => version with { When = Replaced(version.When, old, now), Require = Replaced(version.Require, old, now) })],
+        Versions = [.. rule.Versions.Select(version =>
+            version with { When = Replaced(version.When, old, now), Require = Replaced(version.Require, old, now) })],
     };
 
     private static Condition? Replaced(Condition? condition, Condition old, Condition now) => condition switch

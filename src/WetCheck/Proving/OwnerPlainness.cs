@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using WetCheck.Model;
 
@@ -17,13 +18,15 @@ internal sealed partial class OwnerPlainness(RuleBook book)
             var said = $"{texts.Seen} {texts.Ask} {texts.Good} {texts.See}";
             foreach (var word in Unwanted(language, said).Concat(OnPaper().Matches(said).Select(match => match.Value)))
             {
-                yield return $"{language}: the owner reads \"{word}\", which speaks of a person, blames, or has two meanings: write it otherwise";
+                yield return $"{language}: the owner reads \"{word}\", which speaks of a person, blames, or has two "
+                    + $"meanings: write it otherwise";
             }
         }
 
         foreach (var (item, grade) in Items(rule.Texts["en"]).Select(item => (item, _grade.Of(item))).Where(one => one.Item2 > GradeAtMost))
         {
-            yield return FormattableString.Invariant($"en: the owner's words ask {grade:0.0} years of school, {GradeAtMost} at most: {item}");
+            yield return string.Create(
+                CultureInfo.InvariantCulture, $"en: the owner's words ask {grade:0.0} years of school, {GradeAtMost} at most: {item}");
         }
     }
 

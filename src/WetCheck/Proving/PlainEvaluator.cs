@@ -15,7 +15,8 @@ internal sealed class PlainEvaluator(IReadOnlyList<Rule> rules)
     public (IReadOnlyList<Finding> Findings, IReadOnlyList<Conclusion> Conclusions) Of(IReadOnlyList<PartState> states)
     {
         var conclusions = Conclude(states);
-        return ([.. _plans.Where(plan => plan.Rule.Body is not RuleBody.Conclude).SelectMany(plan => Judged(plan, states, conclusions))], conclusions);
+        return ([.. _plans.Where(plan => plan.Rule.Body is not RuleBody.Conclude)
+            .SelectMany(plan => Judged(plan, states, conclusions))], conclusions);
     }
 
     /// <summary>One rule on one part.</summary>
@@ -37,7 +38,8 @@ internal sealed class PlainEvaluator(IReadOnlyList<Rule> rules)
         while (waiting.Count > 0)
         {
             var readings = waiting.Select(Reading).ToHashSet(StringComparer.Ordinal);
-            var next = waiting.Where(plan => waiting.Where(other => Reading(other) == Reading(plan)).All(same => !same.Conclusions.Any(readings.Contains))).ToList();
+            var next = waiting.Where(plan => waiting.Where(other => Reading(other) == Reading(plan))
+                .All(same => !same.Conclusions.Any(readings.Contains))).ToList();
             foreach (var plan in next)
             {
                 conclusions.AddRange(Scenes(plan, states, conclusions).Select(Judge.Conclude).ToList());
@@ -45,7 +47,8 @@ internal sealed class PlainEvaluator(IReadOnlyList<Rule> rules)
 
             foreach (var (reading, kind) in next.SelectMany(Climbs).Distinct())
             {
-                conclusions.AddRange(states.Where(state => state.Kind == kind).Select(above => Climbed(above, reading, conclusions)).ToList());
+                conclusions.AddRange(states.Where(state => state.Kind == kind)
+                    .Select(above => Climbed(above, reading, conclusions)).ToList());
             }
 
             waiting = [.. waiting.Except(next)];
@@ -60,7 +63,8 @@ internal sealed class PlainEvaluator(IReadOnlyList<Rule> rules)
         ((RuleBody.Conclude)plan.Rule.Body).Climbs.Select(kind => (Reading(plan), kind));
 
     private static Conclusion Climbed(PartState above, string reading, List<Conclusion> conclusions) =>
-        ClimbProduction.Greatest(above, reading, [.. conclusions.Where(one => one.Reading == reading && ClimbProduction.IsBelow(above, one))]);
+        ClimbProduction.Greatest(above, reading,
+            [.. conclusions.Where(one => one.Reading == reading && ClimbProduction.IsBelow(above, one))]);
 
     private static Scene SceneOf(RulePlan plan, PartState self, IReadOnlyList<PartState> states, IReadOnlyList<Conclusion> conclusions) =>
         RuleProduction.SceneOf(plan, self,

@@ -15,7 +15,8 @@ internal sealed partial class ReadingGrade(RuleBook book)
     public double Of(string text)
     {
         var plain = Slot().Replace(_glossary.Word.Replace(text, " "), " ");
-        var words = Token().Matches(plain).Select(match => match.Value).Where(IsWord).SelectMany(word => word.Split('-', '/')).Where(word => word.Length > 0).ToList();
+        var words = Token().Matches(plain).Select(match => match.Value).Where(IsWord)
+            .SelectMany(word => word.Split('-', '/')).Where(word => word.Length > 0).ToList();
         var sentences = Math.Max(1, SentenceEnd().Count(plain));
         return (0.39 * words.Count / sentences) + (11.8 * words.Sum(Syllables) / Math.Max(1, words.Count)) - 15.59;
     }

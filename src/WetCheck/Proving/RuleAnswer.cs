@@ -18,7 +18,9 @@ internal static class RuleAnswers
         return rule.Body switch
         {
             RuleBody.Require => [.. Results.Checks(job, vocabulary, own).Select(Of)],
-            RuleBody.Conclude conclude => [.. conclusions.Where(one => one.Reading == conclude.Reading.Name && (one.Rule is null || one.Rule == rule))
+            RuleBody.Conclude conclude =>
+                [.. conclusions.Where(one => one.Reading == conclude.Reading.Name
+                && (one.Rule is null || one.Rule == rule))
                 .Select(one => new RuleAnswer(one.Part, Word(one.Now), [.. one.Hangs.Select(hang => hang.Id)]))],
             RuleBody.Caution => Shown(rule, job, Results.Cautions(job, own)),
             _ => Shown(rule, job, Results.Notes(own)),
@@ -31,7 +33,9 @@ internal static class RuleAnswers
     private static List<RuleAnswer> Shown(Rule rule, Job job, IReadOnlyList<Check> shown) =>
     [
         .. job.Parts.Where(part => part.Part.Kind == rule.Part)
-            .Select(part => new RuleAnswer(part.Part, shown.Any(check => check.Rule == rule && check.Part == part.Part) ? "shown" : "silent", [])),
+            .Select(part =>
+                new RuleAnswer(part.Part,
+                shown.Any(check => check.Rule == rule && check.Part == part.Part) ? "shown" : "silent", [])),
     ];
 
     private static string Word(Tri tri) => tri switch

@@ -11,7 +11,8 @@ internal static class RuleWords
 
     private static readonly string[] s_languages = ["en", "es"];
 
-    public static IEnumerable<string> Faults(Rule rule) => s_languages.SelectMany(language => rule.Texts.TryGetValue(language, out var texts)
+    public static IEnumerable<string> Faults(Rule rule) =>
+        s_languages.SelectMany(language => rule.Texts.TryGetValue(language, out var texts)
         ? [.. Missing(rule, texts).Concat(Long(texts)).Concat(Helper(rule, texts)).Select(fault => $"{language}: {fault}")]
         : new[] { $"there is no {language}: write its words in that language too" }).Concat(Uneven(rule));
 
@@ -38,10 +39,13 @@ internal static class RuleWords
     /// <summary>A fix in long sentences is cut at its commas, which reads badly: then the rule has words for the helper.</summary>
     private static IEnumerable<string> Helper(Rule rule, RuleTexts texts)
     {
-        var (line, text) = texts.Helper.Length > 0 ? ("helper", texts.Helper) : texts.Fix.Length > 0 ? ("fix", texts.Fix) : ("say", texts.Say);
+        var (line, text) =
+            texts.Helper.Length > 0 ? ("helper", texts.Helper) : texts.Fix.Length > 0 ? ("fix", texts.Fix)
+            : ("say", texts.Say);
         if (rule.Body is not RuleBody.Conclude && !ShortSentences.Whole(text))
         {
-            yield return $"{line} has a sentence of more than {ShortSentences.Words} words, and that is what a helper is told: shorten it, or write helper:";
+            yield return $"{line} has a sentence of more than {ShortSentences.Words} words, and that is what a helper "
+                + $"is told: shorten it, or write helper:";
         }
     }
 
@@ -55,7 +59,8 @@ internal static class RuleWords
     private static IReadOnlyList<(string Line, string Text)> Lines(RuleTexts texts) =>
     [
         ("name", texts.One), ("name: many", texts.Many), ("say", texts.Say), ("two", texts.Two), ("why", texts.Why), ("fix", texts.Fix),
-        ("owner: seen", texts.Seen), ("owner: ask", texts.Ask), ("owner: good", texts.Good), ("owner: see", texts.See), ("helper", texts.Helper),
+        ("owner: seen", texts.Seen), ("owner: ask", texts.Ask), ("owner: good", texts.Good), ("owner: see", texts.See),
+            ("helper", texts.Helper),
     ];
 
     private static string[] Sentences(string text) =>

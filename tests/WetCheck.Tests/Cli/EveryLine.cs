@@ -12,7 +12,8 @@ namespace WetCheck.Tests.Cli;
 /// </summary>
 public sealed class EveryLine
 {
-    private static readonly string[] s_answers = ["all", "none", "3", "left 2 below, above", "yes", "60 x 36", "?", "plan 3, 4", "\u3164#: [", "-"];
+    private static readonly string[] s_answers =
+        ["all", "none", "3", "left 2 below, above", "yes", "60 x 36", "?", "plan 3, 4", "\u3164#: [", "-"];
 
     [Theory]
     [InlineData("juniper")]
@@ -29,7 +30,9 @@ public sealed class EveryLine
             {
                 foreach (var (one, read) in Meant.Of(question, answer, walk, owed))
                 {
-                    var (now, told) = JobLog.Add(walk.Job, walk.Book.Vocabulary, new LoggedAnswer(new At("answer", 1, 1), "2026-11-25T16:05:00Z", one.Line.Path, read));
+                    var (now, told) =
+                        JobLog.Add(walk.Job, walk.Book.Vocabulary,
+                        new LoggedAnswer(new At("answer", 1, 1), "2026-11-25T16:05:00Z", one.Line.Path, read));
                     (now is not null || told.Count > 0).Should().BeTrue($"{line}: {answer}");
                     kept += now is null ? 0 : 1;
                 }

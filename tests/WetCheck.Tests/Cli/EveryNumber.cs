@@ -40,9 +40,11 @@ public sealed partial class EveryNumber
     {
         using var desk = new Desk();
         var walk = TheBook.Walk(TheBook.Example("juniper"));
-        foreach (var said in new[] { desk.Run("walk", "juniper", "--all"), desk.Run("punch", "juniper"), desk.Run("punch", "juniper", "--for", "owner") })
+        foreach (var said in new[] { desk.Run("walk", "juniper", "--all"), desk.Run("punch", "juniper"),
+            desk.Run("punch", "juniper", "--for", "owner") })
         {
-            Number().Matches(said.Results).Select(match => match.Value).Distinct().Where(number => !IsAnswered(walk, number)).Should().BeEmpty();
+            Number().Matches(said.Results).Select(match => match.Value).Distinct()
+                .Where(number => !IsAnswered(walk, number)).Should().BeEmpty();
         }
     }
 
@@ -52,7 +54,8 @@ public sealed partial class EveryNumber
     private static IEnumerable<string> Numbers(JsonElement at) => at.ValueKind switch
     {
         JsonValueKind.Object => at.EnumerateObject().SelectMany(one => one.Name is "number" ? [one.Value.GetString()!]
-            : one.Name is "also" or "settles" or "bears" or "bears_on" && one.Value.ValueKind == JsonValueKind.Array && one.Value.EnumerateArray().All(number => number.ValueKind == JsonValueKind.String)
+            : one.Name is "also" or "settles" or "bears" or "bears_on" && one.Value.ValueKind == JsonValueKind.Array
+                && one.Value.EnumerateArray().All(number => number.ValueKind == JsonValueKind.String)
                 ? one.Value.EnumerateArray().Select(number => number.GetString()!) : Numbers(one.Value)),
         JsonValueKind.Array => at.EnumerateArray().SelectMany(Numbers),
         _ => [],

@@ -12,7 +12,8 @@ public sealed class FullDiskTests
         var whole = File.ReadAllText(log);
 
         // So many lines of it that the next one would pass 1024 bytes, and half of it still finds room.
-        var full = string.Concat(Enumerable.Range(0, 980 / whole.Length).Select(i => whole.Replace("16:05:00", $"16:05:{i:00}", StringComparison.Ordinal)));
+        var full = string.Concat(Enumerable.Range(0, 980 / whole.Length)
+            .Select(i => whole.Replace("16:05:00", $"16:05:{i:00}", StringComparison.Ordinal)));
         File.WriteAllText(log, full);
         var (code, said, messages) = Limited(desk, "look juniper 208 open");
         code.Should().Be(5);

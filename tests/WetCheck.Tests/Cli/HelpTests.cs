@@ -5,7 +5,9 @@ namespace WetCheck.Tests.Cli;
 
 public sealed class HelpTests
 {
-    public static TheoryData<string> Commands => ["", "walk", "why", "look", "punch", "pan", "rules", "rules prove", "rules new", "job", "job new", "job sample", "job schema"];
+    public static TheoryData<string> Commands =>
+        ["", "walk", "why", "look", "punch", "pan", "rules", "rules prove", "rules new", "job", "job new",
+        "job sample", "job schema"];
 
     public static TheoryData<string> Lines => [.. Examples.ByCommand.Values.SelectMany(lines => lines)];
 
@@ -44,7 +46,8 @@ public sealed class HelpTests
     public void Three_lines_come_first_and_each_can_be_typed(string line)
     {
         using var desk = new Desk();
-        var lines = desk.Run(line.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Results.Split('\n').Take(3).Select(one => one.Trim().Split(":  ")).ToList();
+        var lines = desk.Run(line.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Results.Split('\n').Take(3)
+            .Select(one => one.Trim().Split(":  ")).ToList();
         lines.Select(one => one[0]).Should().Equal("Start", "Check", "Print");
         foreach (var typed in lines.Select(one => one[1].Replace("NAME", "elm", StringComparison.Ordinal)))
         {
@@ -63,5 +66,7 @@ public sealed class HelpTests
 
     /// <summary>As a shell takes them; what stands after two spaces is said of the line, not part of it.</summary>
     private static string[] Words(string line) =>
-        [.. line.Split("  ")[0].Split('"').SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Skip(1)];
+        [.. line.Split("  ")[0].Split('"')
+            .SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            .Skip(1)];
 }

@@ -39,7 +39,8 @@ public sealed class HostileAnswers
             JsonDocument.Parse(line).RootElement.ValueKind.Should().Be(JsonValueKind.Object);
         }
 
-        File.ReadAllText(desk.PathOf("juniper.job.yaml")).Should().Be(Repository.Read("docs/examples/juniper.job.yaml"), "look never writes it");
+        File.ReadAllText(desk.PathOf("juniper.job.yaml")).Should()
+            .Be(Repository.Read("docs/examples/juniper.job.yaml"), "look never writes it");
     }
 
     [Theory]
@@ -47,12 +48,15 @@ public sealed class HostileAnswers
     public void Name_and_answers_of_a_new_job(int at)
     {
         var attack = HostileLists.Attacks[at];
-        foreach (var (named, answers) in new[] { ("a " + attack, "liner under mortar\nflood test\n60 x 36\nIRC 2021\n"), ("plain", string.Concat(Enumerable.Repeat(attack.ReplaceLineEndings(" ") + "\n", 4))) })
+        foreach (var (named,
+            answers) in new[] { ("a " + attack, "liner under mortar\nflood test\n60 x 36\nIRC 2021\n"),
+            ("plain", string.Concat(Enumerable.Repeat(attack.ReplaceLineEndings(" ") + "\n", 4))) })
         {
             using var desk = new Desk { Typed = answers };
             var said = desk.Run("job", "new", named);
             HostileLists.Unseen((said.Results + said.Messages).ReplaceLineEndings("\n"), attack);
-            var made = Directory.EnumerateFiles(desk.Folder, "*", SearchOption.AllDirectories).Where(file => Path.GetFileName(file) != "juniper.job.yaml").ToList();
+            var made = Directory.EnumerateFiles(desk.Folder, "*", SearchOption.AllDirectories)
+                .Where(file => Path.GetFileName(file) != "juniper.job.yaml").ToList();
             made.Where(file => Path.GetDirectoryName(file) != desk.Folder).Should().BeEmpty(attack);
             foreach (var file in made)
             {
@@ -63,7 +67,8 @@ public sealed class HostileAnswers
                     var (job, problems) = JobReader.Read("new.job.yaml", text, TheBook.Book.Vocabulary);
                     problems.Should().BeEmpty(attack);
                     said.Results.Should().Contain(job!.Name.Length > 60 ? job.Name[..20] : job.Name.Split(' ')[0], attack);
-                    File.ReadAllText(file.Replace(".job.yaml", ".answers.html", StringComparison.Ordinal)).Should().Contain(System.Net.WebUtility.HtmlEncode(job.Name).Split(' ')[0], attack);
+                    File.ReadAllText(file.Replace(".job.yaml", ".answers.html", StringComparison.Ordinal)).Should()
+                        .Contain(System.Net.WebUtility.HtmlEncode(job.Name).Split(' ')[0], attack);
                 }
                 else
                 {

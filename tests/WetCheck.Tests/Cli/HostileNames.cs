@@ -13,7 +13,11 @@ public sealed class HostileNames
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "such a name can't be given there");
         using var desk = new Desk((name, "job: A room\nmethod: liner under mortar\nunits: inches\nstage: flood test\ncurb:\n  hight: 3\n"));
-        var ran = new[] { desk.Run("walk"), desk.Run("walk", name), desk.Run("punch", name, "--for", "helper"), desk.Run("walk", name, "--format", "json") };
+        var ran = new[]
+        {
+            desk.Run("walk"), desk.Run("walk", name), desk.Run("punch", name, "--for", "helper"),
+            desk.Run("walk", name, "--format", "json"),
+        };
         foreach (var said in ran)
         {
             (said.Results + said.Messages).Where(c => VisibleText.IsUnseen(c)).Should().BeEmpty();

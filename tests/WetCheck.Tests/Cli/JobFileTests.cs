@@ -21,7 +21,8 @@ public sealed class JobFileTests
         using var desk = new Desk(("oak hill.job.yaml", "job: Oak Hill"));
         var ran = desk.Run("walk");
         ran.Code.Should().Be(2);
-        ran.Messages.Should().Contain("There are 2 job files here.").And.Contain("wetcheck walk juniper").And.Contain("wetcheck walk \"oak hill\"");
+        ran.Messages.Should().Contain("There are 2 job files here.").And.Contain("wetcheck walk juniper")
+            .And.Contain("wetcheck walk \"oak hill\"");
     }
 
     [Fact]

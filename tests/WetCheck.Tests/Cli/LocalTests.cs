@@ -2,7 +2,10 @@ using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Cli;
 
-/// <summary>A town with rules of its own: docs/examples/local, as docs/local-changes.md tells it. The town and its figures are invented.</summary>
+/// <summary>
+/// A town with rules of its own: docs/examples/local, as docs/local-changes.md tells it. The town and its figures are
+/// invented.
+/// </summary>
 public sealed class LocalTests : IDisposable
 {
     private const string Town = "springfield.local.yaml";
@@ -31,7 +34,9 @@ public sealed class LocalTests : IDisposable
     [Fact]
     public void Without_the_line_the_book_is_as_it_was()
     {
-        _desk.Write("maple.job.yaml", Repository.Read("docs/examples/local/maple.job.yaml").Replace("local: ", "notes: ", StringComparison.Ordinal));
+        _desk.Write("maple.job.yaml",
+            Repository.Read("docs/examples/local/maple.job.yaml")
+            .Replace("local: ", "notes: ", StringComparison.Ordinal));
         var walk = _desk.Run("walk", "maple", "--all");
         walk.Results.Should().NotContain("Local changes").And.NotContain(" 901 ").And.NotContain("TO FIX");
         _desk.Run("why", "maple", "214-D").Results.Should().NotContain("CORRECTION");
@@ -49,7 +54,9 @@ public sealed class LocalTests : IDisposable
     [Fact]
     public void A_change_that_can_not_be_read_stops_it_too()
     {
-        _desk.Write(Town, Repository.Read("docs/examples/local/" + Town).Replace("liner/turn-up", "liner/turn-out", StringComparison.Ordinal));
+        _desk.Write(Town,
+            Repository.Read("docs/examples/local/" + Town)
+            .Replace("liner/turn-up", "liner/turn-out", StringComparison.Ordinal));
         var walk = _desk.Run("walk", "maple");
         walk.Code.Should().Be(4);
         walk.Messages.Should().Contain($"{Town}:5:11").And.Contain("liner/turn-up");

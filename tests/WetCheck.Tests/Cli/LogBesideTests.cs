@@ -15,7 +15,9 @@ public sealed class LogBesideTests
         var said = Looks(desk, "behind each", () => desk.Run("look", "juniper", "208", "open"), "");
         said.Should().Contain("Somebody else kept 1 meanwhile: drain.weeps: open.").And.Contain("208 OK");
         Log(desk).Should().HaveCount(2);
-        var waited = Looks(desk, "", () => desk.Run("look", "juniper", "216", "40 mil"), () => desk.Run("look", "juniper", "liner.right", "3"), "");
+        var waited =
+            Looks(desk, "", () => desk.Run("look", "juniper", "216", "40 mil"),
+            () => desk.Run("look", "juniper", "liner.right", "3"), "");
         waited.Should().Contain("meanwhile: liner.right: 3.");
     }
 
@@ -33,7 +35,8 @@ public sealed class LogBesideTests
     {
         using var desk = new Desk();
         desk.Run("look", "juniper", "214-D", "3");
-        File.AppendAllBytes(desk.PathOf("juniper.log.jsonl"), [.. Encoding.UTF8.GetBytes("{\"at\":\"2026-11-25T16:06:00Z\",\"path\":\"liner.left\",\"read\":\"3"), 0xC2]);
+        File.AppendAllBytes(desk.PathOf("juniper.log.jsonl"),
+            [.. Encoding.UTF8.GetBytes("{\"at\":\"2026-11-25T16:06:00Z\",\"path\":\"liner.left\",\"read\":\"3"), 0xC2]);
         var walk = desk.Run("walk", "juniper");
         walk.Code.Should().Be(4);
         walk.Messages.Should().StartWith("juniper.log.jsonl:2:1");
@@ -46,7 +49,9 @@ public sealed class LogBesideTests
     public void A_log_from_another_editor_with_a_mark_and_its_own_line_ends_is_read()
     {
         using var desk = new Desk();
-        File.WriteAllText(desk.PathOf("juniper.log.jsonl"), "{\"at\":\"2026-11-25T16:00:00Z\",\"path\":\"drain.weeps\",\"read\":\"open\",\"replaces\":\"x\"}\r\n", new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+        File.WriteAllText(desk.PathOf("juniper.log.jsonl"),
+            "{\"at\":\"2026-11-25T16:00:00Z\",\"path\":\"drain.weeps\",\"read\":\"open\",\"replaces\":\"x\"}\r\n",
+            new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
         desk.Run("look", "juniper", "214-D", "3").Messages.Should().BeEmpty();
         desk.Run("why", "juniper", "208").Results.Should().Contain("OK");
     }
@@ -55,7 +60,8 @@ public sealed class LogBesideTests
     public void A_clock_that_went_back_is_told_and_the_last_answer_counts()
     {
         using var desk = new Desk();
-        File.WriteAllText(desk.PathOf("juniper.log.jsonl"), "{\"at\":\"2031-01-01T00:00:00Z\",\"path\":\"drain.weeps\",\"read\":\"open\",\"replaces\":\"x\"}\n");
+        File.WriteAllText(desk.PathOf("juniper.log.jsonl"),
+            "{\"at\":\"2031-01-01T00:00:00Z\",\"path\":\"drain.weeps\",\"read\":\"open\",\"replaces\":\"x\"}\n");
         var ran = desk.Run("look", "juniper", "drain.weeps", "blocked");
         ran.Results.Should().StartWith("The clock says 2026-11-25T16:05:00.").And.Contain("208 Correction");
         var walk = desk.Run("walk", "juniper");

@@ -30,9 +30,13 @@ public sealed class LookTests
         var vocabulary = TheBook.Book.Vocabulary;
         var fresh = TheBook.Example("five-answers");
         var kept = new KeptWalk(fresh, TheBook.Ready);
-        string[] said = ["liner.left: 3", "liner.right: 2", "liner.corners: all folded", "nails.left: 3 above", "nails.left: 1 below", "nails.seen: all", "plumbing code: IRC 2021", "curb.cap adds: plan 1", "ledges.niche: none", "liner.right: 3"];
+        string[] said =
+            ["liner.left: 3", "liner.right: 2", "liner.corners: all folded", "nails.left: 3 above",
+            "nails.left: 1 below", "nails.seen: all", "plumbing code: IRC 2021", "curb.cap adds: plan 1",
+            "ledges.niche: none", "liner.right: 3"];
         var log = said.Select((line, i) => new LoggedAnswer(
-            new At("five-answers.log.jsonl", i + 1, 1), $"2026-11-25T16:0{i}:00Z", line.Split(": ")[0], line.Split(": ")[1], Replaces: i == said.Length - 1 ? "2026-11-25T16:01:00Z" : null)).ToList();
+            new At("five-answers.log.jsonl", i + 1, 1), $"2026-11-25T16:0{i}:00Z", line.Split(": ")[0],
+                line.Split(": ")[1], Replaces: i == said.Length - 1 ? "2026-11-25T16:01:00Z" : null)).ToList();
         for (var i = 0; i < log.Count; i++)
         {
             kept.Change(JobLog.Add(kept.Job, vocabulary, log[i]).Job!);
@@ -47,7 +51,8 @@ public sealed class LookTests
     {
         using var desk = new Desk();
         var ran = desk.Run("look", "juniper", "214-D", "3");
-        ran.Results.Should().StartWith("Kept. 214-D Later, good on paper.").And.Contain(" left.\n").And.EndWith("Keep curb, cap adds: 1\" or less.\n");
+        ran.Results.Should().StartWith("Kept. 214-D Later, good on paper.").And.Contain(" left.\n")
+            .And.EndWith("Keep curb, cap adds: 1\" or less.\n");
         Log(desk).Single().Should().Contain("\"path\":\"liner.right\",\"read\":\"3\",\"replaces\":\"juniper.job.yaml:36:10\"");
         desk.Run("walk", "juniper").Results.Should().NotContain(" 214-D  Right wall: liner too low");
         desk.Run("why", "juniper", "214-D").Results.Should().Contain("3\" above the rough curb").And.Contain("juniper.log.jsonl");
@@ -83,7 +88,9 @@ public sealed class LookTests
     [Fact]
     public void One_answer_for_several_questions_is_asked_which()
     {
-        using var desk = new Desk(("elm.job.yaml", "job: Elm\nmethod: liner under mortar\nunits: inches\nstage: flood test\nplumbing code: IRC 2021\n"));
+        using var desk =
+            new Desk(("elm.job.yaml",
+            "job: Elm\nmethod: liner under mortar\nunits: inches\nstage: flood test\nplumbing code: IRC 2021\n"));
         var ran = desk.Run("look", "elm", "214-D", "3");
         ran.Code.Should().Be(2);
         ran.Messages.Should().Contain("wetcheck look elm liner.right ANSWER").And.Contain("curb.");
@@ -129,7 +136,8 @@ public sealed class LookTests
     private static string[] Log(Desk desk) => [.. Directory.GetFiles(desk.Folder, "*.log.jsonl").SelectMany(File.ReadAllLines)];
 
     private static int Looks(Desk desk) =>
-        System.Text.Json.JsonDocument.Parse(desk.Run("walk", "five", "--format", "json").Results).RootElement.GetProperty("looks").GetArrayLength();
+        System.Text.Json.JsonDocument.Parse(desk.Run("walk", "five", "--format", "json").Results)
+            .RootElement.GetProperty("looks").GetArrayLength();
 
     private sealed class Holding(string path) : IDisposable
     {

@@ -9,7 +9,9 @@ public sealed class LookWordsTests
     public void More_of_a_list_is_added_by_the_number_of_its_place()
     {
         using var desk = new Desk();
-        desk.Run("look", "juniper", "221-B", "2-1/8 below, 1-3/4 below").Results.Should().StartWith("Kept. 221-B, 222-B Correction").And.Contain(" 221-B   Left wall: 2 fasteners through the liner").And.Contain("Found 2-1/8\"");
+        desk.Run("look", "juniper", "221-B", "2-1/8 below, 1-3/4 below").Results.Should()
+            .StartWith("Kept. 221-B, 222-B Correction").And.Contain(" 221-B   Left wall: 2 fasteners through the liner")
+            .And.Contain("Found 2-1/8\"");
         Log(desk).Should().ContainSingle().Which.Should().Contain("\"path\":\"nails.left\"").And.NotContain("replaces");
         desk.Run("look", "juniper", "221-D", "3 above").Results.Should().StartWith("Kept.");
     }
@@ -38,7 +40,8 @@ public sealed class LookWordsTests
     {
         using var desk = Five("all folded\n");
         desk.Run("look", "five").Messages.Should().BeEmpty();
-        Log(desk).Select(line => line.Split("\"read\":\"")[1].Split('"')[0]).Should().Equal("left-back folded", "right-back folded", "left jamb folded", "right jamb folded");
+        Log(desk).Select(line => line.Split("\"read\":\"")[1].Split('"')[0]).Should()
+            .Equal("left-back folded", "right-back folded", "left jamb folded", "right jamb folded");
     }
 
     [Fact]
@@ -65,7 +68,8 @@ public sealed class LookWordsTests
     {
         using var desk = Five("");
         using var all = new Desk { Typed = new string('\n', 60) };
-        all.Run("look", "juniper").Results.Should().Contain(" 611     Is there glass").And.Contain(" 341-T   Is this on the job: curb top?");
+        all.Run("look", "juniper").Results.Should().Contain(" 611     Is there glass")
+            .And.Contain(" 341-T   Is this on the job: curb top?");
         desk.Typed = "\n\n\n\n";
         desk.Run("look", "five").Results.Should().Contain(" 226-BC ").And.Contain(" 226-CD ");
     }
@@ -123,7 +127,8 @@ public sealed class LookWordsTests
         desk.Run("look", "five", "liner.right", "3 arriba", "--lang", "es").Results.Should().StartWith("Guardado.");
     }
 
-    private static Desk Five(string typed) => new(("five.job.yaml", Repository.Read("docs/examples/five-answers.job.yaml"))) { Typed = typed };
+    private static Desk Five(string typed) =>
+        new(("five.job.yaml", Repository.Read("docs/examples/five-answers.job.yaml"))) { Typed = typed };
 
     private static string[] Log(Desk desk) => [.. Directory.GetFiles(desk.Folder, "*.log.jsonl").SelectMany(File.ReadAllLines)];
 }

@@ -15,7 +15,8 @@ public sealed class NewJobTests
             string[] unknown = ["", "?", "don't know", "Don’t know.", "no sé"];
             for (var mask = 0; mask < 16; mask++)
             {
-                ways.Add(string.Concat(Known.Select((answer, i) => (((mask >> i) & 1) == 1 ? answer : unknown[(mask + i) % unknown.Length]) + "\n")));
+                ways.Add(string.Concat(Known.Select((answer, i) =>
+                    (((mask >> i) & 1) == 1 ? answer : unknown[(mask + i) % unknown.Length]) + "\n")));
             }
 
             return ways;
@@ -43,7 +44,9 @@ public sealed class NewJobTests
         using var desk = new Desk();
         desk.Typed = string.Join('\n', Known.Take(answered));
         Given(desk, desk.Run("job", "new", "larkspur"));
-        File.ReadAllText(desk.PathOf("larkspur.job.yaml")).Split('\n').Count(line => line is "method: liner under mortar" or "stage: flood test" or "  size: 60 x 36 to studs" or "electrical code: NEC 2020")
+        File.ReadAllText(desk.PathOf("larkspur.job.yaml")).Split('\n')
+            .Count(line =>
+            line is "method: liner under mortar" or "stage: flood test" or "  size: 60 x 36 to studs" or "electrical code: NEC 2020")
             .Should().Be(answered);
     }
 
@@ -53,7 +56,8 @@ public sealed class NewJobTests
         using var desk = new Desk();
         desk.Typed = "Curbless\n1\n";
         desk.Run("job", "new", "larkspur");
-        File.ReadAllText(desk.PathOf("larkspur.job.yaml")).Should().Contain("\nmethod: curbless bonded\n").And.Contain("\nstage: before membrane\n");
+        File.ReadAllText(desk.PathOf("larkspur.job.yaml")).Should().Contain("\nmethod: curbless bonded\n")
+            .And.Contain("\nstage: before membrane\n");
     }
 
     [Fact]
@@ -71,7 +75,9 @@ public sealed class NewJobTests
     public void A_file_that_is_there_is_kept(string file, string says)
     {
         using var desk = new Desk((file, "mine"));
-        desk.Run("job", "new", "larkspur").Should().Match<Ran>(ran => ran.Code == 5 && ran.Messages.Contains($"{file} is there already") && ran.Messages.Contains(says));
+        desk.Run("job", "new", "larkspur").Should()
+            .Match<Ran>(ran => ran.Code == 5 && ran.Messages.Contains($"{file} is there already")
+            && ran.Messages.Contains(says));
         File.ReadAllText(desk.PathOf(file)).Should().Be("mine");
         Directory.GetFiles(desk.Folder).Should().HaveCount(2);
     }
@@ -83,8 +89,10 @@ public sealed class NewJobTests
         desk.Typed = "pan\nflood test\nbroad\nXYZ 9\n";
         var ran = desk.Run("job", "new", "larkspur");
         ran.Code.Should().Be(3);
-        ran.Messages.Split('\n', StringSplitOptions.RemoveEmptyEntries).Should().HaveCount(3).And.OnlyContain(line => line.EndsWith("counts as don't know.", StringComparison.Ordinal));
-        File.ReadAllText(desk.PathOf("larkspur.job.yaml")).Should().Contain("\nstage: flood test\n").And.NotContain("XYZ").And.NotContain("broad");
+        ran.Messages.Split('\n', StringSplitOptions.RemoveEmptyEntries).Should().HaveCount(3)
+            .And.OnlyContain(line => line.EndsWith("counts as don't know.", StringComparison.Ordinal));
+        File.ReadAllText(desk.PathOf("larkspur.job.yaml")).Should().Contain("\nstage: flood test\n")
+            .And.NotContain("XYZ").And.NotContain("broad");
     }
 
     [Fact]
@@ -95,7 +103,8 @@ public sealed class NewJobTests
         var ran = desk.Run("job", "new", "larkspur");
         ran.Code.Should().Be(3);
         ran.Messages.Should().Contain("liner under mortar").And.Contain("counts as don't know.");
-        File.ReadAllText(desk.PathOf("larkspur.job.yaml")).Should().Contain("\nmethod: liner under mortar\n").And.Contain("\nstage:\n").And.Contain("size: 60 x 36").And.Contain("plumbing code: IRC 2021");
+        File.ReadAllText(desk.PathOf("larkspur.job.yaml")).Should().Contain("\nmethod: liner under mortar\n")
+            .And.Contain("\nstage:\n").And.Contain("size: 60 x 36").And.Contain("plumbing code: IRC 2021");
     }
 
     [Theory]

@@ -40,7 +40,9 @@ public sealed class OutputTests
     public void A_job_and_a_local_file_of_any_name_are_known()
     {
         using var desk = new Desk();
-        desk.Write("plan.txt", Repository.Read("docs/examples/local/maple.job.yaml").Replace("springfield.local.yaml", "town.md", StringComparison.Ordinal));
+        desk.Write("plan.txt",
+            Repository.Read("docs/examples/local/maple.job.yaml")
+            .Replace("springfield.local.yaml", "town.md", StringComparison.Ordinal));
         desk.Write("town.md", Repository.Read("docs/examples/local/springfield.local.yaml"));
         var before = Texts(desk);
         desk.Run("punch", "plan.txt", "-o", "plan.txt", "--force").Code.Should().Be(5);

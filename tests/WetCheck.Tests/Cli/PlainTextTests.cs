@@ -7,7 +7,9 @@ public sealed class PlainTextTests
 {
     private const string Escape = "\\e[31m";
 
-    public static TheoryData<string> Lines => [.. Examples.ByCommand.Values.SelectMany(lines => lines).Select(line => line.Split("  ")[0]).Append("wetcheck wlak").Append("wetcheck -h").Append("wetcheck --version").Distinct()];
+    public static TheoryData<string> Lines =>
+        [.. Examples.ByCommand.Values.SelectMany(lines => lines).Select(line => line.Split("  ")[0])
+        .Append("wetcheck wlak").Append("wetcheck -h").Append("wetcheck --version").Distinct()];
 
     [Theory]
     [MemberData(nameof(Lines))]
@@ -28,7 +30,10 @@ public sealed class PlainTextTests
     [InlineData("walk \u001B[31melm")]
     public void Not_even_where_a_job_brings_it_along(string line)
     {
-        using var desk = new Desk(("elm.job.yaml", $"job: \"elm {Escape}\"\nmethod: \"{Escape}\"\nreadings by: \"{Escape}\"\nnotes: \"{Escape}\"\ncurb:\n  height: \"4 {Escape}\"\n"));
+        using var desk =
+            new Desk(("elm.job.yaml",
+            $"job: \"elm {Escape}\"\nmethod: \"{Escape}\"\nreadings by: \"{Escape}\"\nnotes: \"{Escape}\"\ncurb:\n  "
+            + $"height: \"4 {Escape}\"\n"));
         var ran = desk.Run(line.Split(' '));
         (ran.Results + ran.Messages).Should().NotBeEmpty().And.NotContain("\u001B");
     }

@@ -14,7 +14,8 @@ internal static class Shell
     /// <param name="script">In it <c>wetcheck</c> is the program.</param>
     public static Ran Run(Desk desk, string script)
     {
-        var start = new ProcessStartInfo("bash", ["-c", $"wetcheck() {{ dotnet '{typeof(Terminal).Assembly.Location}' \"$@\"; }}; {script}"])
+        var start = new ProcessStartInfo("bash",
+            ["-c", $"wetcheck() {{ dotnet '{typeof(Terminal).Assembly.Location}' \"$@\"; }}; {script}"])
         {
             WorkingDirectory = desk.Folder,
             RedirectStandardInput = true,

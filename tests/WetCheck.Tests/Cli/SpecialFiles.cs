@@ -9,7 +9,8 @@ public sealed class SpecialFiles
     [InlineData("mkfifo elm.job.yaml; wetcheck walk elm", 4, "elm.job.yaml is no plain file")]
     [InlineData("mkfifo juniper.log.jsonl; wetcheck walk juniper", 4, "juniper.log.jsonl is no plain file")]
     [InlineData("mkfifo juniper.levels.csv; wetcheck walk juniper", 4, "juniper.levels.csv is no plain file")]
-    [InlineData("cp juniper.job.yaml b.job.yaml; echo 'local: b.yaml' >> b.job.yaml; mkfifo b.yaml; wetcheck walk b", 4, "b.yaml is no plain file")]
+    [InlineData("cp juniper.job.yaml b.job.yaml; echo 'local: b.yaml' >> b.job.yaml; mkfifo b.yaml; wetcheck walk b",
+        4, "b.yaml is no plain file")]
     [InlineData("mkdir book; mkfifo book/book.yaml; wetcheck walk juniper --rules book", 4, "is no plain file")]
     [InlineData("mkfifo j.md; wetcheck punch juniper -o j.md --force", 5, "j.md is no plain file")]
     [InlineData("wetcheck punch juniper -o /dev/null --format md --force", 5, "/dev/null is no plain file")]

@@ -15,7 +15,8 @@ public sealed class TypedTooLong
     public void A_word_of_the_command()
     {
         using var desk = new Desk();
-        foreach (var words in (string[][])[["walk", Endless], ["look", "juniper", "liner.right", Endless], ["walk", "juniper", "--if", Endless], [Endless]])
+        foreach (var words in (string[][])[["walk", Endless], ["look", "juniper", "liner.right", Endless],
+            ["walk", "juniper", "--if", Endless], [Endless]])
         {
             var ran = desk.Run(words);
             ran.Code.Should().Be(2);
@@ -38,7 +39,8 @@ public sealed class TypedTooLong
     public void Of_an_endless_line_little_is_kept_in_memory()
     {
         using var lines = new TypedLines(new StringReader($"one\r\n\rtwo\n{Endless}\nthree"));
-        Enumerable.Range(0, 6).Select(_ => lines.ReadLine()).Should().Equal("one", "", "two", Endless[..(Limits.TypedCharacters + 1)], "three", null);
+        Enumerable.Range(0, 6).Select(_ => lines.ReadLine()).Should()
+            .Equal("one", "", "two", Endless[..(Limits.TypedCharacters + 1)], "three", null);
     }
 
     [Fact]

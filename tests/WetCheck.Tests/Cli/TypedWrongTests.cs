@@ -36,6 +36,7 @@ public sealed class TypedWrongTests
     public void A_name_that_starts_with_an_at_sign_is_a_name()
     {
         using var desk = new Desk();
-        desk.Run("walk", "@juniper").Messages.Should().Contain("There is no file @juniper.job.yaml here. Nearest: juniper.job.yaml.\n    wetcheck walk juniper");
+        desk.Run("walk", "@juniper").Messages.Should()
+            .Contain("There is no file @juniper.job.yaml here. Nearest: juniper.job.yaml.\n    wetcheck walk juniper");
     }
 }

@@ -50,7 +50,10 @@ public sealed class WholeFileKills(ITestOutputHelper output)
 
     private static string? Text(Desk desk, string name) => File.Exists(desk.PathOf(name)) ? File.ReadAllText(desk.PathOf(name)) : null;
 
-    private static string[] Lines(string list) => [.. list.Split('\n').Where(line => !line.Contains(" am", StringComparison.Ordinal) && !line.Contains(" pm", StringComparison.Ordinal))];
+    private static string[] Lines(string list) =>
+        [.. list.Split('\n')
+        .Where(line => !line.Contains(" am", StringComparison.Ordinal)
+        && !line.Contains(" pm", StringComparison.Ordinal))];
 
     /// <summary>
     /// Strikes at a random moment of the writing: counted from the first file that stirs, not from a clock. One behind

@@ -19,12 +19,15 @@ public sealed partial class WritingRules
 
         desk.Run(typed[0].Split(' ')).Results.Should().Contain("number 901");
         File.ReadAllText(desk.PathOf("rules/local/curb-width.yaml")).Should().Contain("rule: local/curb-width\nnumber: 901\n");
-        desk.Run(typed[1].Split(' ')).Messages.Should().Contain("rules/local/curb-width.yaml:1:1\n    rule: local/curb-width\n    ^ \"part\" is missing.", "what is blank is told");
+        desk.Run(typed[1].Split(' ')).Messages.Should()
+            .Contain("rules/local/curb-width.yaml:1:1\n    rule: local/curb-width\n    ^ \"part\" is missing.",
+            "what is blank is told");
 
         File.AppendAllText(desk.PathOf("rules/sources.yaml"), "\n" + Piece("sources"));
         desk.Write("rules/local/curb-width.yaml", Piece("rule"));
         desk.Write("rules/local/curb-width.cases.yaml", Piece("cases"));
-        desk.Run(typed[1].Split(' ')).Should().Match<Ran>(ran => ran.Code == 0 && ran.Messages.Length == 0).And.Match<Ran>(ran => ran.Results.Contains("5 cases hold, 0 do not."));
+        desk.Run(typed[1].Split(' ')).Should().Match<Ran>(ran => ran.Code == 0 && ran.Messages.Length == 0)
+            .And.Match<Ran>(ran => ran.Results.Contains("5 cases hold, 0 do not."));
     }
 
     [Fact]
@@ -34,7 +37,9 @@ public sealed partial class WritingRules
         File.AppendAllText(desk.PathOf("rules/sources.yaml"), "\n" + Piece("sources"));
         Directory.CreateDirectory(desk.PathOf("rules/local"));
         desk.Write("rules/local/curb-width.yaml", Piece("rule").Split("es:\n")[0]);
-        desk.Write("rules/local/curb-width.cases.yaml", Piece("cases").Replace("3-63/64", "3-1/2", StringComparison.Ordinal).Replace("read-again", "correction", StringComparison.Ordinal));
+        desk.Write("rules/local/curb-width.cases.yaml",
+            Piece("cases").Replace("3-63/64", "3-1/2", StringComparison.Ordinal)
+            .Replace("read-again", "correction", StringComparison.Ordinal));
         var ran = desk.Run("rules", "prove", "local/curb-width", "--rules", "rules");
         ran.Code.Should().Be(1);
         ran.Results.ReplaceLineEndings("\n").Should().Be("""

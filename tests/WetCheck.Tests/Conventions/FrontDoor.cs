@@ -22,7 +22,8 @@ public sealed partial class FrontDoor
 
     [Fact]
     public void The_command_line_is_built_against_it_alone() => typeof(Terminal).Assembly.GetReferencedAssemblies()
-        .Select(name => name.Name!).Where(name => name.StartsWith("WetCheck", StringComparison.Ordinal)).Should().Equal("WetCheck.Pipeline");
+        .Select(name => name.Name!).Where(name => name.StartsWith("WetCheck", StringComparison.Ordinal)).Should()
+            .Equal("WetCheck.Pipeline");
 
     [Fact]
     public void The_command_line_names_nothing_behind_it() =>

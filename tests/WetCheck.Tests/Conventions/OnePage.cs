@@ -9,9 +9,12 @@ public sealed class OnePage
     [Fact]
     public void Each_path_the_documents_name_is_there()
     {
-        var documents = Repository.Files.Where(file => file.EndsWith(".md", StringComparison.Ordinal) && !file.StartsWith("tests/", StringComparison.Ordinal));
+        var documents =
+            Repository.Files.Where(file => file.EndsWith(".md", StringComparison.Ordinal)
+            && !file.StartsWith("tests/", StringComparison.Ordinal));
         var gone = from file in documents
-                   from System.Text.RegularExpressions.Match link in System.Text.RegularExpressions.Regex.Matches(Repository.Read(file), @"\]\(([^)#:]+)\)")
+                   from System.Text.RegularExpressions.Match link in
+                       System.Text.RegularExpressions.Regex.Matches(Repository.Read(file), @"\]\(([^)#:]+)\)")
                    let path = Path.GetFullPath(Path.Combine(Repository.Root, Path.GetDirectoryName(file)!, link.Groups[1].Value))
                    where !Path.Exists(path)
                    select $"{file}: {link.Groups[1].Value}";

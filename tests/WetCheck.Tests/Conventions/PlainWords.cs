@@ -15,10 +15,15 @@ public sealed partial class PlainWords
     public void No_text_of_the_rule_book_scolds_or_speaks_software() =>
         Repository.LinesWhere(Texts, line => Scolding().IsMatch(line)).Should().BeEmpty();
 
-    /// <summary>But for the press, which speaks to a build, in a build's form, and for the words that are kept off an owner's page.</summary>
+    /// <summary>
+    /// But for the press, which speaks to a build, in a build's form, and for the words that are kept off an owner's
+    /// page.
+    /// </summary>
     [Fact]
     public void No_message_of_the_program_scolds_or_speaks_software() => Repository.LinesWhere(
-        Repository.In("src/", ".cs").Where(file => !file.StartsWith("src/WetCheck.Press/", StringComparison.Ordinal) && !file.EndsWith("/OwnerPlainness.cs", StringComparison.Ordinal)),
+        Repository.In("src/", ".cs")
+            .Where(file => !file.StartsWith("src/WetCheck.Press/", StringComparison.Ordinal)
+            && !file.EndsWith("/OwnerPlainness.cs", StringComparison.Ordinal)),
         line => Quoted().Matches(line).Any(text => Scolding().IsMatch(text.Value))).Should().BeEmpty();
 
     [Fact]
@@ -27,12 +32,16 @@ public sealed partial class PlainWords
 
     [Fact]
     public void Spanish_keeps_off_words_with_two_meanings() =>
-        Repository.LinesWhere(Texts, line => TwoMeanings().IsMatch(line)).Should().BeEmpty("say pare, altura; antes de cubrir, ya no se ve, obstruido");
+        Repository.LinesWhere(Texts, line => TwoMeanings().IsMatch(line)).Should()
+            .BeEmpty("say pare, altura; antes de cubrir, ya no se ve, obstruido");
 
     /// <summary>What is planned is on paper; what is printed is printed, what is agreed is in writing.</summary>
     [Fact]
     public void On_paper_is_a_plan() =>
-        Repository.LinesWhere(Texts, line => line.Contains("on paper", StringComparison.OrdinalIgnoreCase) && (!line.Contains('{', StringComparison.Ordinal) || Printed().IsMatch(line)) && !IsWordOfResult().IsMatch(line))
+        Repository.LinesWhere(Texts,
+            line => line.Contains("on paper", StringComparison.OrdinalIgnoreCase)
+            && (!line.Contains('{', StringComparison.Ordinal) || Printed().IsMatch(line))
+            && !IsWordOfResult().IsMatch(line))
             .Should().BeEmpty();
 
     [Fact]

@@ -16,7 +16,8 @@ public sealed class ProjectArrows
         ["WetCheck.Pressed"] = (["WetCheck.Model"], []),
         ["WetCheck.Press"] = (["WetCheck.Intake", "WetCheck.Pressed"], []),
         ["WetCheck"] = (
-            ["WetCheck.Model", "WetCheck.Intake", "WetCheck.Geometry", "WetCheck.Engine", "WetCheck.Reporting", "WetCheck.Pressed", "WetCheck.Press"], []),
+            ["WetCheck.Model", "WetCheck.Intake", "WetCheck.Geometry", "WetCheck.Engine", "WetCheck.Reporting",
+                "WetCheck.Pressed", "WetCheck.Press"], []),
         ["WetCheck.Cli"] = (["WetCheck"], ["System.CommandLine"]),
     };
 
@@ -58,10 +59,13 @@ public sealed class ProjectArrows
         var shared = Repository.Read("src/Directory.Build.props");
         shared.Should().Contain("<IsTrimmable>true</IsTrimmable>").And.Contain("<IsAotCompatible>true</IsAotCompatible>");
         Projects.Where(file => file.StartsWith("src/", StringComparison.Ordinal))
-            .Where(file => Repository.Read(file) is var text && (text.Contains("<IsTrimmable>", StringComparison.Ordinal) || text.Contains("<IsAotCompatible>", StringComparison.Ordinal)))
+            .Where(file => Repository.Read(file) is var text
+                && (text.Contains("<IsTrimmable>", StringComparison.Ordinal)
+                || text.Contains("<IsAotCompatible>", StringComparison.Ordinal)))
             .Should().BeEmpty("no project takes itself out");
     }
 
     private static IEnumerable<string> References(string file, string element) =>
-        XDocument.Load(Path.Combine(Repository.Root, file)).Descendants(element).Select(e => e.Attribute("Include")!.Value.Replace('\\', '/'));
+        XDocument.Load(Path.Combine(Repository.Root, file)).Descendants(element)
+            .Select(e => e.Attribute("Include")!.Value.Replace('\\', '/'));
 }

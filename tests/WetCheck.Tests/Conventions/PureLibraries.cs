@@ -3,7 +3,8 @@ using System.Text.RegularExpressions;
 namespace WetCheck.Tests.Conventions;
 
 /// <summary>
-/// Clock, culture, console, files and network belong to the command line, and to the press, which runs in a build; everything below gives the
+/// Clock, culture, console, files and network belong to the command line, and to the press, which runs in a build;
+/// everything below gives the
 /// same answer anywhere.
 /// </summary>
 public sealed partial class PureLibraries
@@ -11,7 +12,8 @@ public sealed partial class PureLibraries
     private static readonly string[] Below =
     [
         .. Repository.In("src/", ".cs").Where(file =>
-            !file.StartsWith("src/WetCheck.Cli/", StringComparison.Ordinal) && !file.StartsWith("src/WetCheck.Press/", StringComparison.Ordinal)),
+            !file.StartsWith("src/WetCheck.Cli/", StringComparison.Ordinal)
+                && !file.StartsWith("src/WetCheck.Press/", StringComparison.Ordinal)),
     ];
 
     [Fact]

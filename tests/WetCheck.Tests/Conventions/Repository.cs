@@ -3,7 +3,8 @@ namespace WetCheck.Tests.Conventions;
 /// <summary>The files this project is made of, without what a build leaves behind.</summary>
 internal static class Repository
 {
-    private static readonly string[] LeftByBuilds = ["bin", "obj", ".git", ".vs", ".idea", "TestResults", "BenchmarkDotNet.Artifacts", "out"];
+    private static readonly string[] LeftByBuilds =
+        ["bin", "obj", ".git", ".vs", ".idea", "TestResults", "BenchmarkDotNet.Artifacts", "out"];
 
     public static string Root { get; } = Find();
 

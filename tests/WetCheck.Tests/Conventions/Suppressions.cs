@@ -18,7 +18,8 @@ public sealed class Suppressions
     [Fact]
     public void In_code_the_reason_stands_on_the_line()
     {
-        var code = Repository.Files.Where(file => file.EndsWith(".cs", StringComparison.Ordinal) && !file.EndsWith("Suppressions.cs", StringComparison.Ordinal));
+        var code = Repository.Files.Where(file => file.EndsWith(".cs", StringComparison.Ordinal)
+            && !file.EndsWith("Suppressions.cs", StringComparison.Ordinal));
         Repository.LinesWhere(code, line =>
             (line.Contains("#pragma warning disable", StringComparison.Ordinal) && !line.Contains("//", StringComparison.Ordinal))
             || (line.Contains("SuppressMessage(", StringComparison.Ordinal) && !line.Contains("Justification", StringComparison.Ordinal)))

@@ -39,7 +39,9 @@ public sealed class TwoFilesARule
             var text = Repository.Read(file);
             var path = file["rules/".Length..^".yaml".Length];
             Regex.Match(text, @"^rule:\s*(\S+)", RegexOptions.Multiline).Groups[1].Value.Should().Be(path);
-            var number = int.Parse(Regex.Match(text, @"^number:\s*(\d+)", RegexOptions.Multiline).Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+            var number =
+                int.Parse(Regex.Match(text, @"^number:\s*(\d+)", RegexOptions.Multiline).Groups[1].Value,
+                System.Globalization.CultureInfo.InvariantCulture);
             Series.Should().ContainKey(path.Split('/')[0]);
             Series[path.Split('/')[0]].Should().Contain(number / 100, $"of {file}");
         }

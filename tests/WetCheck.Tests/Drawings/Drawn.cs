@@ -28,7 +28,8 @@ internal sealed partial class Drawn
 
     /// <summary>Each straight line of a weight, in millimetres.</summary>
     public IReadOnlyList<(double X1, double Y1, double X2, double Y2)> Lines(string pen) => [.. Named("path")
-        .Where(path => path.Attribute("class")!.Value.Split(' ')[0] == pen).Select(path => Straight().Match(path.Attribute("d")!.Value)).Where(match => match.Success)
+        .Where(path => path.Attribute("class")!.Value.Split(' ')[0] == pen)
+            .Select(path => Straight().Match(path.Attribute("d")!.Value)).Where(match => match.Success)
         .Select(match => (Number(match, 1), Number(match, 2), Number(match, 3), Number(match, 4)))];
 
     public static Drawn Plan(string job) => new(PlanOf(TheBook.Walk(job))!);

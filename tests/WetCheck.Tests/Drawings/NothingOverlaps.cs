@@ -43,7 +43,10 @@ public sealed class NothingOverlaps(Browser browser) : IClassFixture<Browser>
     [Fact]
     public async Task A_text_on_a_line_is_found()
     {
-        var (page, _) = await browser.Open("<svg class=\"drawing\" width=\"50mm\" height=\"20mm\" viewBox=\"0 0 50 20\"><path d=\"M0 10L50 10\"/><text x=\"10\" y=\"11\" font-size=\"4\">on it</text><text x=\"12\" y=\"11\" font-size=\"4\">twice</text></svg>", 800, 600);
+        var (page, _) =
+            await browser.Open("<svg class=\"drawing\" width=\"50mm\" height=\"20mm\" viewBox=\"0 0 50 20\"><path "
+                + "d=\"M0 10L50 10\"/><text x=\"10\" y=\"11\" font-size=\"4\">on it</text><text x=\"12\" y=\"11\" "
+                + "font-size=\"4\">twice</text></svg>", 800, 600);
         (await page.EvaluateAsync<string[]>(Faults)).Should().HaveCount(3);
         await page.CloseAsync();
     }
@@ -52,19 +55,25 @@ public sealed class NothingOverlaps(Browser browser) : IClassFixture<Browser>
     {
         var all = drawings.ToList();
         all.Should().NotBeEmpty();
-        var (page, _) = await browser.Open($"<style>{SvgText.Style}</style><body>" + string.Concat(all.Select(one => $"<div>{one}</div>")) + "</body>", 1200, 900);
+        var (page, _) =
+            await browser.Open($"<style>{SvgText.Style}</style><body>"
+            + string.Concat(all.Select(one => $"<div>{one}</div>")) + "</body>", 1200, 900);
         (await page.EvaluateAsync<string[]>(Faults)).Should().BeEmpty();
         await page.CloseAsync();
     }
 
     private static IEnumerable<string> Examples()
     {
-        foreach (var walk in new[] { "juniper", "juniper-made-right", "spruce", "banksia", "five-answers", "larch", "elder" }.Select(name => TheBook.Walk(TheBook.Example(name))).Append(TheBook.Walk(DrawnJobs.Whole)).Append(TheBook.Walk(DrawnJobs.Read)))
+        foreach (var walk in new[] { "juniper", "juniper-made-right", "spruce", "banksia", "five-answers", "larch",
+            "elder" }.Select(name => TheBook.Walk(TheBook.Example(name))).Append(TheBook.Walk(DrawnJobs.Whole))
+            .Append(TheBook.Walk(DrawnJobs.Read)))
         {
             foreach (var language in new[] { "en", "es" })
             {
                 var floor = FloorSheets.Of(walk.Job, walk.Book);
-                foreach (var drawing in new[] { PlanDrawing.Of(floor, walk, language), SectionDrawing.Of(floor, walk, language), NailDrawing.Of(floor, walk, language), ContourDrawing.Of(floor, walk, language), LinerDrawing.Of(floor, walk, language) }.OfType<string>())
+                foreach (var drawing in new[] { PlanDrawing.Of(floor, walk, language),
+                    SectionDrawing.Of(floor, walk, language), NailDrawing.Of(floor, walk, language),
+                    ContourDrawing.Of(floor, walk, language), LinerDrawing.Of(floor, walk, language) }.OfType<string>())
                 {
                     yield return drawing;
                 }
@@ -72,7 +81,9 @@ public sealed class NothingOverlaps(Browser browser) : IClassFixture<Browser>
                 foreach (var reader in new[] { Reader.Setter, Reader.Owner, Reader.Helper })
                 {
                     var html = PunchPage.Html(walk, language, "now", reader);
-                    for (var from = html.IndexOf("<svg class=\"drawing\"", StringComparison.Ordinal); from >= 0; from = html.IndexOf("<svg class=\"drawing\"", from + 1, StringComparison.Ordinal))
+                    for (var from = html.IndexOf("<svg class=\"drawing\"",
+                        StringComparison.Ordinal); from >= 0; from = html.IndexOf("<svg class=\"drawing\"", from
+                        + 1, StringComparison.Ordinal))
                     {
                         yield return html[from..(html.IndexOf("</svg>", from, StringComparison.Ordinal) + 6)];
                     }
@@ -88,8 +99,13 @@ public sealed class NothingOverlaps(Browser browser) : IClassFixture<Browser>
             var random = new Random(seed);
             var (outline, drain) = seed % 2 == 0 ? RandomRooms.Star(random) : RandomRooms.Convex(random);
             var (left, front) = (outline.Corners.Min(at => at.X), outline.Corners.Min(at => at.Y));
-            string At(double x, double y) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round((x - left) * 4) / 4},{Math.Round((y - front) * 4) / 4}");
-            var job = FloorOfAJob.Inches + $"shower:\n  outline: {string.Join(' ', outline.Corners.Select(corner => At(corner.X, corner.Y)))}\n  drain at: {At(drain.X, drain.Y).Replace(",", ", ", StringComparison.Ordinal)}\n"
+            string At(double x, double y) =>
+                string.Create(CultureInfo.InvariantCulture,
+                $"{Math.Round((x - left) * 4) / 4},{Math.Round((y - front) * 4) / 4}");
+            var job = FloorOfAJob.Inches
+                + $"shower:\n  outline: "
+                + $"{string.Join(' ', outline.Corners.Select(corner => At(corner.X, corner.Y)))}\n  drain at: "
+                + $"{At(drain.X, drain.Y).Replace(",", ", ", StringComparison.Ordinal)}\n"
                 + (seed % 3 == 0 ? FloorOfAJob.Grate : "");
             if (Drawn.PlanOf(TheBook.Walk(job)) is { } plan)
             {

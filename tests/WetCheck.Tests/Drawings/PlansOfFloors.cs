@@ -3,7 +3,10 @@ using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Drawings;
 
-/// <summary>Plans keep to the usual ways of engineering drawings: ISO 128 line weights, feet and inches as US architectural texts have them.</summary>
+/// <summary>
+/// Plans keep to the usual ways of engineering drawings: ISO 128 line weights, feet and inches as US architectural
+/// texts have them.
+/// </summary>
 public sealed class PlansOfFloors
 {
     private const double Inch = 25.4;
@@ -53,7 +56,8 @@ public sealed class PlansOfFloors
     [InlineData(42.5, "3'-6 1/2\"")]
     [InlineData(48, "4'-0\"")]
     [InlineData(48.75, "4'-0 3/4\"")]
-    public void Sizes_are_feet_and_inches_from_a_foot_on(double width, string said) => Drawn.Plan(Inches + Rectangle(width, 36)).Texts.Should().Contain(said);
+    public void Sizes_are_feet_and_inches_from_a_foot_on(double width, string said) =>
+        Drawn.Plan(Inches + Rectangle(width, 36)).Texts.Should().Contain(said);
 
     [Fact]
     public void Sizes_below_a_foot_are_inches() => Drawn.Plan(Inches + Rectangle(60, 36, 30, 6.5)).Texts.Should().Contain("6-1/2\"");
@@ -80,17 +84,24 @@ public sealed class PlansOfFloors
     {
         foreach (var place in TheBook.Book.Vocabulary.Places.Where(place => place.Name is "left" or "back" or "right"))
         {
-            Drawn.Plan(Inches + Rectangle(60, 36)).Texts.Should().Contain(text => text.EndsWith($"({place.Letters})", StringComparison.Ordinal) && text.StartsWith(char.ToUpperInvariant(place.Name[0])));
+            Drawn.Plan(Inches + Rectangle(60, 36)).Texts.Should()
+                .Contain(text => text.EndsWith($"({place.Letters})", StringComparison.Ordinal)
+                && text.StartsWith(char.ToUpperInvariant(place.Name[0])));
         }
     }
 
     [Fact]
-    public void It_stands_alone() => Drawn.Plan(Inches + Rectangle(60, 36)).Text.Should().NotMatchRegex("<script|href|@import|@font-face|src=|<foreignObject");
+    public void It_stands_alone() =>
+        Drawn.Plan(Inches + Rectangle(60, 36)).Text.Should()
+        .NotMatchRegex("<script|href|@import|@font-face|src=|<foreignObject");
 
     [Fact]
     public void No_floor_no_plan() => Drawn.PlanOf(TheBook.Walk("units: inches\nshower: { drain at: \"30, 18\" }\n")).Should().BeNull();
 
-    /// <summary>To its grate 60 x 36 has no level rim along the folds, as the falls sheet says: the plan says so too, and draws what it says.</summary>
+    /// <summary>
+    /// To its grate 60 x 36 has no level rim along the folds, as the falls sheet says: the plan says so too, and draws
+    /// what it says.
+    /// </summary>
     [Fact]
     public void A_floor_that_does_not_fit_is_drawn_with_its_grate_and_says_so()
     {
@@ -113,7 +124,8 @@ public sealed class PlansOfFloors
     [Fact]
     public void A_floor_nobody_measured_has_a_plan_that_says_it_is_not_to_scale()
     {
-        var html = PunchPage.Html(TheBook.Walk("method: liner under mortar\nunits: inches\nplumbing code: IRC 2021\nliner falls: { left: 1/8 over 30 }\n"), "en", "now");
+        var html = PunchPage.Html(TheBook.Walk("method: liner under mortar\nunits: inches\nplumbing code: IRC "
+            + "2021\nliner falls: { left: 1/8 over 30 }\n"), "en", "now");
         html.Should().Contain("Not to scale: the floor&#39;s size is not known.").And.NotContain("This bar is");
     }
 }

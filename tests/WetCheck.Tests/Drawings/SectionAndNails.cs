@@ -14,27 +14,41 @@ public sealed class SectionAndNails
     {
         var section = Draw(SectionDrawing.Of, DrawnJobs.Whole);
         const double Scale = Inch / 10;
-        section.Lines("cut").Should().Contain(line => line.X1 == -0.5 * Scale && line.Y1 == Math.Round(-0.5 * Scale, 3) && line.Y2 == 0, "the liner falls 1/2 in from the back wall to the drain");
-        section.Lines("thin").Should().Contain(line => line.Y1 == Math.Round(-5 * Scale, 3) && line.Y1 == line.Y2 && line.X1 == 0, "in a flood test water stands to the rough curb");
-        section.Texts.Should().Contain(["water in a flood test 5\"", "water in use 6\"", "bed 1-1/2\"", "nail 3-3/4\"", "nail 7-3/4\"", "liner's edge 8\"", "ENTRY (A)", "Back wall (C)"]);
-        section.Told.Should().Contain("rough curb: 2-7/8\" above the top of the drain").And.Contain("Nail, staple or screw, curb, inside face: 3-3/4\", where water stands.");
+        section.Lines("cut").Should()
+            .Contain(line => line.X1 == -0.5 * Scale && line.Y1 == Math.Round(-0.5 * Scale, 3) && line.Y2 == 0,
+            "the liner falls 1/2 in from the back wall to the drain");
+        section.Lines("thin").Should()
+            .Contain(line => line.Y1 == Math.Round(-5 * Scale, 3) && line.Y1 == line.Y2 && line.X1 == 0,
+            "in a flood test water stands to the rough curb");
+        section.Texts.Should()
+            .Contain(["water in a flood test 5\"", "water in use 6\"", "bed 1-1/2\"", "nail 3-3/4\"", "nail 7-3/4\"",
+            "liner's edge 8\"", "ENTRY (A)", "Back wall (C)"]);
+        section.Told.Should().Contain("rough curb: 2-7/8\" above the top of the drain")
+            .And.Contain("Nail, staple or screw, curb, inside face: 3-3/4\", where water stands.");
     }
 
     [Fact]
     public void A_changed_curb_changes_lines_labels_and_words()
     {
-        var (one, other) = (Draw(SectionDrawing.Of, DrawnJobs.Whole), Draw(SectionDrawing.Of, DrawnJobs.Whole.Replace("height: 5,", "height: 6,", StringComparison.Ordinal)));
+        var (one, other) =
+            (Draw(SectionDrawing.Of, DrawnJobs.Whole),
+            Draw(SectionDrawing.Of, DrawnJobs.Whole.Replace("height: 5,", "height: 6,", StringComparison.Ordinal)));
         other.Texts.Should().Contain("water in a flood test 6\"").And.NotContain("water in a flood test 5\"");
         other.Told.Should().NotBe(one.Told);
         other.Lines("thin").Should().NotBeEquivalentTo(one.Lines("thin"));
     }
 
-    /// <summary>Three nails on the left wall, of which one lies where water stands: it has a ring; so has the one inside the curb.</summary>
+    /// <summary>
+    /// Three nails on the left wall, of which one lies where water stands: it has a ring; so has the one inside the
+    /// curb.
+    /// </summary>
     [Fact]
     public void Every_nail_stands_at_its_height_and_those_under_water_in_a_ring()
     {
         var map = Draw(NailDrawing.Of, DrawnJobs.Whole);
-        map.Texts.Should().Contain(["8\"", "5-1/2\"", "7-1/2\"", "7-3/4\"", "3-3/4\"", "3\"", "Left wall (B)", "liner's edge 13-1/4\"", "finished curb 6\""]);
+        map.Texts.Should()
+            .Contain(["8\"", "5-1/2\"", "7-1/2\"", "7-3/4\"", "3-3/4\"", "3\"", "Left wall (B)",
+            "liner's edge 13-1/4\"", "finished curb 6\""]);
         map.Root.Elements().Count(one => one.Name.LocalName == "circle").Should().Be(2);
     }
 
@@ -45,7 +59,8 @@ public sealed class SectionAndNails
         var sheet = Draw(LinerDrawing.Of, DrawnJobs.Whole);
         sheet.Texts.Should().Contain(["6'-5 3/4\"", "4'-9 3/8\"", "Back wall (C) 8\"", "Entry (A) 12-1/2\"", "pleat", "pleat, piece"]);
         sheet.Told.Should().Contain("up the curb 5\", over it 4-1/2\", down outside 3\".");
-        Draw(LinerDrawing.Of, DrawnJobs.Whole.Replace("outside: 3", "outside: 4", StringComparison.Ordinal)).Texts.Should().Contain("4'-10 3/8\"");
+        Draw(LinerDrawing.Of, DrawnJobs.Whole.Replace("outside: 3", "outside: 4", StringComparison.Ordinal))
+            .Texts.Should().Contain("4'-10 3/8\"");
     }
 
     [Fact]
@@ -60,13 +75,15 @@ public sealed class SectionAndNails
     [Fact]
     public void What_is_not_told_is_not_drawn()
     {
-        foreach (var drawing in new Func<FloorReport, Walk, string, string?>[] { SectionDrawing.Of, NailDrawing.Of, ContourDrawing.Of, LinerDrawing.Of })
+        foreach (var drawing in new Func<FloorReport, Walk, string,
+            string?>[] { SectionDrawing.Of, NailDrawing.Of, ContourDrawing.Of, LinerDrawing.Of })
         {
             var walk = TheBook.Walk("method: liner under mortar\nunits: inches\n");
             drawing(FloorSheets.Of(walk.Job, walk.Book), walk, "en").Should().BeNull();
         }
 
-        Draw(SectionDrawing.Of, DrawnJobs.Whole.Replace("bed: { thickness: plan 1-1/2 }", "", StringComparison.Ordinal)).Texts.Should().NotContain(text => text.StartsWith("bed", StringComparison.Ordinal));
+        Draw(SectionDrawing.Of, DrawnJobs.Whole.Replace("bed: { thickness: plan 1-1/2 }", "", StringComparison.Ordinal))
+            .Texts.Should().NotContain(text => text.StartsWith("bed", StringComparison.Ordinal));
     }
 
     private static Drawn Draw(Func<FloorReport, Walk, string, string?> drawing, string job)

@@ -5,7 +5,8 @@ namespace WetCheck.Tests.Heights;
 
 /// <summary>
 /// A size to the studs less what goes on them. Worked out by hand: 1/2 in board, 3/32 in mortar and 5/16 in tile are 29/32 in a wall, so
-/// 31-1/2 in between studs finishes at 29-11/16 in, under the 30 in of SG-02; and 40 in deep at most, it never has the 1300 sq in of SG-04 (IRC P2708.1, V-S S03).
+/// 31-1/2 in between studs finishes at 29-11/16 in, under the 30 in of SG-02; and 40 in deep at most, it never has the
+/// 1300 sq in of SG-04 (IRC P2708.1, V-S S03).
 /// </summary>
 public sealed class FinishedFromTheStuds
 {
@@ -25,5 +26,6 @@ public sealed class FinishedFromTheStuds
     [InlineData("32 x 40 to studs", "walls: { adds: 29/32 }\n", Outcome.Open)]
     [InlineData("31-1/2 x 40 finished", "walls: { adds: 29/32 }\n", Outcome.Ok)]
     public void The_rule_on_size_reads_it(string size, string walls, Outcome outcome) =>
-        TheBook.Walk(Job + $"shower: {{ size: {size} }}\n{walls}").Checks.Single(check => check.Rule.Id == "floor/size").Judgement.Now.Should().Be(outcome);
+        TheBook.Walk(Job + $"shower: {{ size: {size} }}\n{walls}").Checks.Single(check => check.Rule.Id == "floor/size")
+            .Judgement.Now.Should().Be(outcome);
 }

@@ -67,7 +67,8 @@ public sealed class HeightsOfAJob
     [InlineData("nails:\n  seen: all\n  curb inside: 1-1/4 below\n", "nail", "curb inside", 3.75, "no")]
     [InlineData("nails:\n  seen: all\n  curb outside: 1-1/4 below\n", "curb", "entry", 5, "yes")]
     [InlineData("nails:\n  left: 3 above\n", "curb", "entry", 5, "unknown")]
-    public void A_nail_below_the_curb_leaks_before_the_entry_shows_it(string nails, string way, string place, double height, string atTheEntry)
+    public void A_nail_below_the_curb_leaks_before_the_entry_shows_it(string nails, string way, string place,
+        double height, string atTheEntry)
     {
         var job = Whole.Replace("nails:\n  seen: all\n  left: 3 above\n", nails, StringComparison.Ordinal);
         var test = Water(Told(job).Json, "liner", inUse: false);
@@ -78,9 +79,11 @@ public sealed class HeightsOfAJob
     [Fact]
     public void A_cut_corner_is_open()
     {
-        var test = Water(Told(Whole.Replace("liner: { left: 3-1/4,", "liner:\n  corners: left-back cut, rest folded\n  left: 3-1/4\n", StringComparison.Ordinal)
+        var test = Water(Told(Whole.Replace("liner: { left: 3-1/4,",
+            "liner:\n  corners: left-back cut, rest folded\n  left: 3-1/4\n", StringComparison.Ordinal)
             .Replace("\n back: 3, right: 2-1/2 }", "\n  back: 3\n  right: 2-1/2", StringComparison.Ordinal)).Json, "liner", inUse: false);
-        test["open"]!.AsArray().Select(way => ((string)way!["key"]!, (string)way["place"]!, Number(way["least"]))).Should().Equal(("cut", "left-back", 0));
+        test["open"]!.AsArray().Select(way => ((string)way!["key"]!, (string)way["place"]!, Number(way["least"])))
+            .Should().Equal(("cut", "left-back", 0));
         ((string)test["at_the_entry"]!).Should().Be("unknown");
     }
 
@@ -96,7 +99,10 @@ public sealed class HeightsOfAJob
     [Fact]
     public void Bounds_only_shrink_as_facts_arrive()
     {
-        string[] facts = ["curb: { height: 5 }\n", "drain: { top: 1-3/4 }\n", "tile: { floor tile: 2 }\n", "shower:\n  size: 60 x 36 finished\n  drain at: 30, 18\n", "floor corners: { left jamb: 3/4, right jamb: 3/4 }\n"];
+        string[] facts =
+            ["curb: { height: 5 }\n", "drain: { top: 1-3/4 }\n", "tile: { floor tile: 2 }\n",
+            "shower:\n  size: 60 x 36 finished\n  drain at: 30, 18\n",
+            "floor corners: { left jamb: 3/4, right jamb: 3/4 }\n"];
         foreach (var order in Enumerable.Range(0, facts.Length).Select(first => facts.Skip(first).Concat(facts.Take(first)).ToList()))
         {
             var before = Bounds(Liner);
@@ -115,7 +121,9 @@ public sealed class HeightsOfAJob
 
     private static Dictionary<string, (double Least, double Most)> Bounds(string job) => Lines(Told(job).Json["heights"]!)
         .Where(line => (string?)line["above"] == "top of drain" && !line["planned"]!.GetValue<bool>())
-        .ToDictionary(line => $"{line["key"]} {line["place"]}", line => (line["least"] is null ? double.NegativeInfinity : Number(line["least"]), line["most"] is null ? double.PositiveInfinity : Number(line["most"])));
+        .ToDictionary(line => $"{line["key"]} {line["place"]}",
+            line => (line["least"] is null ? double.NegativeInfinity : Number(line["least"]),
+            line["most"] is null ? double.PositiveInfinity : Number(line["most"])));
 
     private static IEnumerable<JsonNode> Lines(JsonNode heights) => heights["lines"]!.AsArray().Select(line => line!);
 

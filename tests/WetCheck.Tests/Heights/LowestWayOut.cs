@@ -18,7 +18,9 @@ public sealed class LowestWayOut
             var random = new Random(seed);
             var floor = Floor(random);
             var corners = floor.Where(facet => facet.Corners.Count == 3).Select(facet => facet.Corners[0]).Take(8).ToList();
-            List<(PlanPoint At, double Height)> exits = [.. Enumerable.Range(0, 4).Select(_ => Between(corners, random)).Select(at => (at, random.NextDouble() * 1.5))];
+            List<(PlanPoint At, double Height)> exits =
+                [.. Enumerable.Range(0, 4).Select(_ => Between(corners, random))
+                .Select(at => (at, random.NextDouble() * 1.5))];
             var exact = LowestWay.Of(floor, exits);
             var cells = Flood(floor, exits);
             var near = Cell * floor.Max(facet => facet.Slope.Length) * 1.5;
@@ -46,7 +48,8 @@ public sealed class LowestWayOut
 
     [Fact]
     public void An_exit_off_the_floor_is_refused() => FluentActions
-        .Invoking(() => LowestWay.Of([new(null, [new(0, 0), new(10, 0), new(10, 10)], [0, 1, 1])], [(new(-5, 5), 1)])).Should().Throw<ArgumentException>();
+        .Invoking(() => LowestWay.Of([new(null, [new(0, 0), new(10, 0), new(10, 10)], [0, 1, 1])], [(new(-5, 5), 1)]))
+            .Should().Throw<ArgumentException>();
 
     /// <summary>Worked out by hand: the edge is lowest at the entry; a hump of 1/2 in before it holds the water back so high.</summary>
     [Theory]
@@ -57,19 +60,26 @@ public sealed class LowestWayOut
         var levels = Told(Inches + Rectangle(40, 40) + "drain: { form: point }\n" + "readings by: MR, tape, 2026-11-25\n")
             .Json["levels"]!["first_out"];
         levels.Should().BeNull("nothing was read");
-        var job = Inches.Replace("floor: {", $"floor: {{ levels: \"0,0 3/4  20,0 1/4  40,0 3/4  0,20 3/4  20,20 0  40,20 3/4  0,40 3/4  20,40 3/4  40,40 3/4{hump}\",", StringComparison.Ordinal);
+        var job = Inches.Replace("floor: {",
+            $"floor: {{ levels: \"0,0 3/4  20,0 1/4  40,0 3/4  0,20 3/4  20,20 0  40,20 3/4  0,40 3/4  20,40 3/4  "
+            + $"40,40 3/4{hump}\",", StringComparison.Ordinal);
         var told = Told(job + Rectangle(40, 40) + "drain: { form: point }\n").Json["levels"]!;
         Number(told["first_out"]).Should().Be(level);
         (Number(told["first_out_at"]![0]), Number(told["first_out_at"]![1])).Should().Be((20, 0));
     }
 
-    /// <summary>Round a drain at (30, 30): eight corners, eight places half way, all of heights of their own. Outer triangles first.</summary>
+    /// <summary>
+    /// Round a drain at (30, 30): eight corners, eight places half way, all of heights of their own. Outer triangles
+    /// first.
+    /// </summary>
     private static List<Facet> Floor(Random random)
     {
         var drain = new PlanPoint(30, 30);
         var outer = Ring(1);
         var inner = Ring(0.5);
-        var (outside, inside) = (outer.ConvertAll(_ => 0.2 + random.NextDouble()), inner.ConvertAll(_ => 0.05 + (random.NextDouble() * 1.4)));
+        var (outside, inside) =
+            (outer.ConvertAll(_ => 0.2 + random.NextDouble()),
+            inner.ConvertAll(_ => 0.05 + (random.NextDouble() * 1.4)));
         var facets = new List<Facet>();
         for (var at = 0; at < 8; at++)
         {
@@ -86,7 +96,10 @@ public sealed class LowestWayOut
 
         return facets;
 
-        List<PlanPoint> Ring(double share) => [.. Enumerable.Range(0, 8).Select(at => drain + (new PlanPoint(Math.Cos(at * Math.PI / 4), Math.Sin(at * Math.PI / 4)) * (30 * share)))];
+        List<PlanPoint> Ring(double share) =>
+            [.. Enumerable.Range(0, 8)
+            .Select(at => drain
+            + (new PlanPoint(Math.Cos(at * Math.PI / 4), Math.Sin(at * Math.PI / 4)) * (30 * share)))];
     }
 
     private static PlanPoint Between(List<PlanPoint> ring, Random random)
@@ -141,7 +154,9 @@ public sealed class LowestWayOut
         {
             var (a, b, c) = (facet.Corners[0], facet.Corners[1], facet.Corners[2]);
             var whole = (b - a).Cross(c - a);
-            var (u, v, w) = ((b - place).Cross(c - place) / whole, (c - place).Cross(a - place) / whole, (a - place).Cross(b - place) / whole);
+            var (u, v, w) =
+                ((b - place).Cross(c - place) / whole, (c - place).Cross(a - place) / whole,
+                (a - place).Cross(b - place) / whole);
             if (u >= 0 && v >= 0 && w >= 0)
             {
                 return (u * facet.Heights[0]) + (v * facet.Heights[1]) + (w * facet.Heights[2]);

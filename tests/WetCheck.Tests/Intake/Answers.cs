@@ -55,7 +55,8 @@ public sealed class Answers
     public void A_choice(string typed, string read) => Of("drain", "weeps", typed, "drain").Should().Be(read);
 
     [Fact]
-    public void A_choice_that_starts_like_a_bound_is_a_choice() => Of("building", "mould", "over 10 sq ft", "job").Should().Be("over 10 sq ft");
+    public void A_choice_that_starts_like_a_bound_is_a_choice() =>
+        Of("building", "mould", "over 10 sq ft", "job").Should().Be("over 10 sq ft");
 
     [Fact]
     public void Several_readings_of_one_fact_stand_by_date_then_by_line()
@@ -81,10 +82,12 @@ public sealed class Answers
     [Fact]
     public void A_tool_said_for_all_counts_only_where_it_can_measure()
     {
-        var job = BookText.Job("units: inches\nreadings by: MR, laser, 2026-11-25\ncurb:\n  width: plan 4\nvalve:\n  limit: plan 118 F\ndrain:\n  weeps: open");
+        var job = BookText.Job("units: inches\nreadings by: MR, laser, 2026-11-25\ncurb:\n  width: plan 4\nvalve:\n  "
+            + "limit: plan 118 F\ndrain:\n  weeps: open");
         Part(job, "curb").Of("width").Single().Tool!.Name.Should().Be("laser");
         Part(job, "valve").Of("limit").Single().Tool.Should().BeNull();
-        Part(job, "drain").Of("weeps").Single().Should().Match<Reading>(reading => reading.Tool == null && reading.By == "MR" && reading.Date == "2026-11-25");
+        Part(job, "drain").Of("weeps").Single().Should()
+            .Match<Reading>(reading => reading.Tool == null && reading.By == "MR" && reading.Date == "2026-11-25");
     }
 
     [Fact]

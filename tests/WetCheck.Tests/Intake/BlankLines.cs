@@ -21,7 +21,8 @@ public sealed partial class BlankLines
             JobPage.Of(BookText.Job($"units: inches\n{section.Name}:")).Should().Be(empty, section.Name);
             foreach (var line in section.Lines)
             {
-                JobPage.Of(BookText.Job($"units: inches\n{section.Name}:\n  {line.Name}:     # not looked\n")).Should().Be(empty, section.PathOf(line));
+                JobPage.Of(BookText.Job($"units: inches\n{section.Name}:\n  {line.Name}:     # not looked\n")).Should()
+                    .Be(empty, section.PathOf(line));
             }
         }
 
@@ -48,7 +49,9 @@ public sealed partial class BlankLines
             }
         }
 
-        static string Page(string[] lines) => JobReader.Read("example.job.yaml", string.Join('\n', lines), BookText.Vocabulary).Job is { } job ? JobPage.Of(job) : "broken";
+        static string Page(string[] lines) =>
+            JobReader.Read("example.job.yaml", string.Join('\n', lines), BookText.Vocabulary).Job is { } job
+            ? JobPage.Of(job) : "broken";
     }
 
     /// <summary>The files jobs start with: every question of every method, taken out line by line.</summary>

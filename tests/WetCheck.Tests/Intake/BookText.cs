@@ -8,11 +8,14 @@ namespace WetCheck.Tests.Intake;
 internal static class BookText
 {
     public static IReadOnlyList<(string Path, string Text)> Files { get; } =
-        [.. Repository.Files.Where(file => file.StartsWith("rules/", StringComparison.Ordinal)).Select(file => (file["rules/".Length..], Repository.Read(file)))];
+        [.. Repository.Files.Where(file => file.StartsWith("rules/", StringComparison.Ordinal))
+            .Select(file => (file["rules/".Length..], Repository.Read(file)))];
 
     /// <summary>Vocabulary, methods and sources, no rules.</summary>
     public static IReadOnlyList<(string Path, string Text)> WithoutRules { get; } =
-        [.. Files.Where(file => file.Path.StartsWith("vocabulary/", StringComparison.Ordinal) || file.Path.StartsWith("methods/", StringComparison.Ordinal) || (!file.Path.Contains('/') && file.Path != "opening.yaml"))];
+        [.. Files.Where(file => file.Path.StartsWith("vocabulary/", StringComparison.Ordinal)
+            || file.Path.StartsWith("methods/", StringComparison.Ordinal)
+            || (!file.Path.Contains('/') && file.Path != "opening.yaml"))];
 
     public static Vocabulary Vocabulary { get; } = Read();
 
@@ -27,7 +30,8 @@ internal static class BookText
     }
 
     /// <summary>The vocabulary with these files for rules.</summary>
-    public static (RuleBook? Book, IReadOnlyList<RuleCase> Cases, IReadOnlyList<Problem> Problems) With(IReadOnlyList<(string Path, string Text)> files) =>
+    public static (RuleBook? Book, IReadOnlyList<RuleCase> Cases,
+        IReadOnlyList<Problem> Problems) With(IReadOnlyList<(string Path, string Text)> files) =>
         RuleBookReader.Read([.. WithoutRules.Where(old => !files.Any(file => file.Path == old.Path)), .. files]);
 
     private static Vocabulary Read()

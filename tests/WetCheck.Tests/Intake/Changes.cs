@@ -71,8 +71,11 @@ public sealed class Changes
             {
                 var path = $"{part.Part.Kind.Stands}.{name}";
                 var away = JobChange.Apply(job, BookText.Vocabulary, $"{path}:").Job!;
-                var back = JobChange.Apply(away, BookText.Vocabulary, $"{path}: {(readings[^1].Planned ? "plan " : "")}{readings[^1].Typed}").Job!;
-                back.Parts.Single(one => one.Part.Id == part.Part.Id).Of(name).Select(reading => JobPage.Value(reading.Value)).Should().Equal(readings.Select(reading => JobPage.Value(reading.Value)));
+                var back = JobChange.Apply(away, BookText.Vocabulary,
+                    $"{path}: {(readings[^1].Planned ? "plan " : "")}{readings[^1].Typed}").Job!;
+                back.Parts.Single(one => one.Part.Id == part.Part.Id).Of(name)
+                    .Select(reading => JobPage.Value(reading.Value)).Should()
+                    .Equal(readings.Select(reading => JobPage.Value(reading.Value)));
             }
         }
     }
@@ -99,5 +102,6 @@ public sealed class Changes
         JobPage.Of(job).Should().Be(page);
     }
 
-    private static Job Juniper() => JobReader.Read("juniper.job.yaml", Repository.Read("docs/examples/juniper.job.yaml"), BookText.Vocabulary).Job!;
+    private static Job Juniper() =>
+        JobReader.Read("juniper.job.yaml", Repository.Read("docs/examples/juniper.job.yaml"), BookText.Vocabulary).Job!;
 }

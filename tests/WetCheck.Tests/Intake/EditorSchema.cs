@@ -37,5 +37,6 @@ public sealed class EditorSchema
 
     /// <summary>The file's names and texts, read by the library's own reader and not by ours.</summary>
     private static JsonNode Plain(string yaml) =>
-        JsonNode.Parse(new YamlDotNet.Serialization.SerializerBuilder().JsonCompatible().Build().Serialize(new YamlDotNet.Serialization.DeserializerBuilder().Build().Deserialize(yaml)!))!;
+        JsonNode.Parse(new YamlDotNet.Serialization.SerializerBuilder().JsonCompatible().Build()
+            .Serialize(new YamlDotNet.Serialization.DeserializerBuilder().Build().Deserialize(yaml)!))!;
 }

@@ -16,7 +16,9 @@ public sealed partial class ErrorPairs
 {
     private const string Folder = "tests/errors/";
 
-    public static TheoryData<string> Typed => [.. Repository.Files.Where(file => file.StartsWith(Folder, StringComparison.Ordinal) && !file.EndsWith(".expected.txt", StringComparison.Ordinal))];
+    public static TheoryData<string> Typed =>
+        [.. Repository.Files.Where(file => file.StartsWith(Folder, StringComparison.Ordinal)
+        && !file.EndsWith(".expected.txt", StringComparison.Ordinal))];
 
     [Theory]
     [MemberData(nameof(Typed))]
@@ -45,7 +47,8 @@ public sealed partial class ErrorPairs
         {
             problem.Say.Length.Should().BeLessThanOrEqualTo(280);
             problem.Say.Should().MatchRegex(WayOut().ToString(), problem.Code);
-            problem.Say.Should().NotMatchRegex(@"(?i)\b(invalid|please|sorry|error)\b").And.NotMatchRegex(@"(?i)(?<![""\w-])right(?![""\w]|[,:]| jamb| wall)");
+            problem.Say.Should().NotMatchRegex(@"(?i)\b(invalid|please|sorry|error)\b")
+                .And.NotMatchRegex(@"(?i)(?<![""\w-])right(?![""\w]|[,:]| jamb| wall)");
         }
     }
 
@@ -57,13 +60,18 @@ public sealed partial class ErrorPairs
             "job" => JobReader.Read(Path.GetFileName(file), text, BookText.Vocabulary).Problems,
             "local" => LocalBook.Of(TheBook.Book, "maple.job.yaml", $"local: {Path.GetFileName(file)}", _ => text).Problems,
             "nolocal" => LocalBook.Of(TheBook.Book, Path.GetFileName(file), text, _ => null).Problems,
-            "change" => JobChange.Apply(BookText.Job("units: inches"), BookText.Vocabulary, text.TrimEnd('\n')).Problem is { } problem ? [problem] : [],
+            "change" => JobChange.Apply(BookText.Job("units: inches"), BookText.Vocabulary, text.TrimEnd('\n'))
+                .Problem is { } problem ? [problem] : [],
             "log" => LogReader.Read("juniper.log.jsonl", text).Problems,
-            "answer" => JobLog.Apply(BookText.Job("units: inches\nnails:\n  left: 3 above\n"), BookText.Vocabulary, LogReader.Read("juniper.log.jsonl", text).Answers).Problems,
-            "levels" => LevelFile.Apply(BookText.Job("units: inches\nfloor:\n  levels: 0,0 3/4  30,18 0\n"), BookText.Vocabulary, Path.GetFileName(file), text).Problems,
+            "answer" => JobLog.Apply(BookText.Job("units: inches\nnails:\n  left: 3 above\n"), BookText.Vocabulary,
+                LogReader.Read("juniper.log.jsonl", text).Answers).Problems,
+            "levels" => LevelFile.Apply(BookText.Job("units: inches\nfloor:\n  levels: 0,0 3/4  30,18 0\n"),
+                BookText.Vocabulary, Path.GetFileName(file), text).Problems,
             "repeat" => JobReader.Read("long.job.yaml", Repeated(text), BookText.Vocabulary).Problems,
             "manyanswers" => LogReader.Read("juniper.log.jsonl", Repeated(text)).Problems,
-            "manylevels" => LevelFile.Apply(BookText.Job("units: inches"), BookText.Vocabulary, "juniper.levels.csv", "from left,from entry,up\n" + Repeated(text)).Problems,
+            "manylevels" =>
+                LevelFile.Apply(BookText.Job("units: inches"), BookText.Vocabulary, "juniper.levels.csv",
+                "from left,from entry,up\n" + Repeated(text)).Problems,
             "files" => BookText.With(Parted(text)).Problems,
             var sort => BookText.With([(PathOf(sort), text)]).Problems,
         };
@@ -73,12 +81,16 @@ public sealed partial class ErrorPairs
     private static string Repeated(string text)
     {
         var count = text.IndexOf('\n', StringComparison.Ordinal);
-        return string.Concat(Enumerable.Range(0, int.Parse(text[..count], CultureInfo.InvariantCulture)).Select(n => text[(count + 1)..].Replace("{n}", $"{n}", StringComparison.Ordinal)));
+        return string.Concat(Enumerable.Range(0, int.Parse(text[..count], CultureInfo.InvariantCulture))
+            .Select(n => text[(count + 1)..].Replace("{n}", $"{n}", StringComparison.Ordinal)));
     }
 
     /// <summary>Several files in one, each below <c>=== its/path.yaml</c>.</summary>
     private static List<(string, string)> Parted(string text) =>
-        [.. text.Split("=== ", StringSplitOptions.RemoveEmptyEntries).Select(part => (part[..part.IndexOf('\n', StringComparison.Ordinal)], part[(part.IndexOf('\n', StringComparison.Ordinal) + 1)..]))];
+        [.. text.Split("=== ", StringSplitOptions.RemoveEmptyEntries)
+            .Select(part =>
+            (part[..part.IndexOf('\n', StringComparison.Ordinal)],
+            part[(part.IndexOf('\n', StringComparison.Ordinal) + 1)..]))];
 
     /// <summary>Where a file of this sort would stand in a rule book.</summary>
     private static string PathOf(string sort) => sort switch

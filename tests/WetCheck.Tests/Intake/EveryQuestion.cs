@@ -8,7 +8,9 @@ public sealed class EveryQuestion
 {
     private static readonly JobLayout Layout = new(BookText.Vocabulary);
 
-    public static TheoryData<string> Paths => [.. Layout.Sections.SelectMany(section => section.Lines.Where(line => line is not Line.Seen).Select(section.PathOf))];
+    public static TheoryData<string> Paths =>
+        [.. Layout.Sections.SelectMany(section => section.Lines.Where(line => line is not Line.Seen)
+        .Select(section.PathOf))];
 
     [Theory]
     [MemberData(nameof(Paths))]
@@ -20,7 +22,8 @@ public sealed class EveryQuestion
         job.Parts.Should().Contain(part => part.Part.Kind == line!.Kind && part.Said == Tri.Yes && part.Readings.Count == 0);
 
         var none = Read(section, line!, "none");
-        none.Parts.Any(part => part.Part.Kind == line!.Kind && part.Readings.Count > 0).Should().Be(line is Line.OfReading, "else it speaks of the part");
+        none.Parts.Any(part => part.Part.Kind == line!.Kind && part.Readings.Count > 0).Should()
+            .Be(line is Line.OfReading, "else it speaks of the part");
     }
 
     [Theory]
@@ -41,7 +44,8 @@ public sealed class EveryQuestion
         var reading = line is Line.OfReading own ? own.Reading : line!.Kind.Find(line.Kind.Main!)!;
         foreach (var choice in reading.Choices)
         {
-            var read = Read(section, line, "plan " + choice.Key).Parts.Where(part => part.Part.Kind == line.Kind).SelectMany(part => part.Of(reading.Name)).ToList();
+            var read = Read(section, line, "plan " + choice.Key).Parts.Where(part => part.Part.Kind == line.Kind)
+                .SelectMany(part => part.Of(reading.Name)).ToList();
             read.Should().OnlyContain(one => one.Planned && one.Value == new ReadingValue.OfChoice(choice.Key)).And.NotBeEmpty();
         }
     }
@@ -53,9 +57,11 @@ public sealed class EveryQuestion
         {
             foreach (var line in section.Lines.Where(line => line is Line.OfPlace or Line.OfKind))
             {
-                foreach (var reading in line.Kind.Readings.Where(reading => !reading.Derived && reading.Name != line.Kind.Main && reading.Is != Form.Choice))
+                foreach (var reading in line.Kind.Readings.Where(reading => !reading.Derived
+                    && reading.Name != line.Kind.Main && reading.Is != Form.Choice))
                 {
-                    Read(section, line, $"{reading.Name} {reading.Example}").Parts.SelectMany(part => part.Of(reading.Name)).Should().NotBeEmpty(section.PathOf(line));
+                    Read(section, line, $"{reading.Name} {reading.Example}")
+                        .Parts.SelectMany(part => part.Of(reading.Name)).Should().NotBeEmpty(section.PathOf(line));
                 }
             }
         }

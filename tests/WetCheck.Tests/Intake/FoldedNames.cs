@@ -30,8 +30,10 @@ public sealed class FoldedNames
         var expected = JobPage.Of(BookText.Job(Text));
         string[] names =
         [
-            "plumbing code", "units", "method", "liner under mortar", "stage", "before bed", "readings by", "curb", "cap adds", "facing", "lath and mortar", "liner",
-            "past jambs", "corners", "left-back", "right jamb", "nails", "curb inside", "flood test", "filled to", "rough threshold", "rough curb",
+            "plumbing code", "units", "method", "liner under mortar", "stage", "before bed", "readings by", "curb",
+                "cap adds", "facing", "lath and mortar", "liner",
+            "past jambs", "corners", "left-back", "right jamb", "nails", "curb inside", "flood test", "filled to",
+                "rough threshold", "rough curb",
         ];
         var random = new Random(7);
         for (var i = 0; i < 300; i++)
@@ -65,28 +67,41 @@ public sealed class FoldedNames
     [Fact]
     public void A_letter_is_its_side()
     {
-        var read = JobPage.Of(BookText.Job("units: inches\nliner:\n  left: 3\n  back: 3-1/8\n  right: 3-1/4\n  corners: left-back cut\nliner falls:\n  entry: 3/4 over 36"));
-        JobPage.Of(BookText.Job("units: inches\nliner:\n  B: 3\n  C: 3-1/8\n  d: 3-1/4\n  corners: BC cut\nliner falls:\n  A: 3/4 over 36")).Should().Be(read);
+        var read = JobPage.Of(BookText.Job("units: inches\nliner:\n  left: 3\n  back: 3-1/8\n  right: 3-1/4\n  "
+            + "corners: left-back cut\nliner falls:\n  entry: 3/4 over 36"));
+        JobPage.Of(BookText.Job("units: inches\nliner:\n  B: 3\n  C: 3-1/8\n  d: 3-1/4\n  corners: BC cut\nliner "
+            + "falls:\n  A: 3/4 over 36")).Should().Be(read);
     }
 
     [Fact]
     public void Any_side_of_any_section_may_be_its_letter_in_any_case()
     {
-        const string Sides = "units: inches\nliner falls:\n  <left>: 3/4 over 36\n  <entry>: 1/2 over 24\nliner:\n  <left>: 3\n  <back>: 3-1/8\n  <right>: 3-1/4\n  corners: <left-back> cut, <right-back> pieced\n"
-            + "nails:\n  <back>: 3 above\n  <right>: 2 below\nboard:\n  bottom: <left> plan 1/4 above bed, <right> in bed, rest 1/2 above bed\nfloor falls:\n  <back>: 1 over 30\n  <right>: 2 %\n";
-        (string Name, string Letters)[] sides = [("left", "B"), ("back", "C"), ("right", "D"), ("entry", "A"), ("left-back", "BC"), ("right-back", "CD")];
-        var plain = JobPage.Of(BookText.Job(sides.Aggregate(Sides, (text, side) => text.Replace($"<{side.Name}>", side.Name, StringComparison.Ordinal))));
+        const string Sides =
+            "units: inches\nliner falls:\n  <left>: 3/4 over 36\n  <entry>: 1/2 over 24\nliner:\n  <left>: 3\n  "
+            + "<back>: 3-1/8\n  <right>: 3-1/4\n  corners: <left-back> cut, <right-back> pieced\n"
+            + "nails:\n  <back>: 3 above\n  <right>: 2 below\nboard:\n  bottom: <left> plan 1/4 above bed, <right> in "
+            + "bed, rest 1/2 above bed\nfloor falls:\n  <back>: 1 over 30\n  <right>: 2 %\n";
+        (string Name, string Letters)[] sides =
+            [("left", "B"), ("back", "C"), ("right", "D"), ("entry", "A"), ("left-back", "BC"), ("right-back", "CD")];
+        var plain = JobPage.Of(BookText.Job(sides.Aggregate(Sides,
+            (text, side) => text.Replace($"<{side.Name}>", side.Name, StringComparison.Ordinal))));
         var random = new Random(5);
         for (var i = 0; i < 300; i++)
         {
-            var text = sides.Aggregate(Sides, (now, side) => string.Join(null, now.Split($"<{side.Name}>").SelectMany((piece, n) => n == 0 ? [piece] : new[] { Otherwise(random.Next(2) == 0 ? side.Letters : side.Name, random), piece })));
+            var text = sides.Aggregate(Sides,
+                (now, side) =>
+                string.Join(null,
+                now.Split($"<{side.Name}>")
+                .SelectMany((piece, n) => n == 0 ? [piece]
+                : new[] { Otherwise(random.Next(2) == 0 ? side.Letters : side.Name, random), piece })));
             JobPage.Of(BookText.Job(text)).Should().Be(plain, text);
         }
     }
 
     [Fact]
     public void A_side_by_name_and_by_letter_is_one_line_twice() =>
-        BookText.ProblemsOf("units: inches\nliner:\n  left: 3\n  B: 3").Should().ContainSingle(problem => problem.Code == "twice" && problem.At.Line == 4);
+        BookText.ProblemsOf("units: inches\nliner:\n  left: 3\n  B: 3").Should()
+            .ContainSingle(problem => problem.Code == "twice" && problem.At.Line == 4);
 
     [Theory]
     [InlineData("weaps", "weeps")]
@@ -94,7 +109,8 @@ public sealed class FoldedNames
     [InlineData("hieght", "height")]
     [InlineData("capadds", "cap adds")]
     [InlineData("ring", "ring")]
-    public void The_nearest_name(string typed, string meant) => Names.Nearest(typed, ["weeps", "pipe", "ring", "height", "cap adds"]).Should().Be(meant);
+    public void The_nearest_name(string typed, string meant) =>
+        Names.Nearest(typed, ["weeps", "pipe", "ring", "height", "cap adds"]).Should().Be(meant);
 
     [Fact]
     public void Nothing_is_near_to_something_else_altogether() => Names.Nearest("roof truss", ["weeps", "pipe", "ring"]).Should().BeNull();
@@ -102,7 +118,9 @@ public sealed class FoldedNames
     [Fact]
     public void No_two_names_of_the_vocabulary_fold_to_one()
     {
-        var sections = new JobLayout(BookText.Vocabulary).Sections.Select(section => section.Name).Concat(HeaderReader.Keys(BookText.Vocabulary)).Select(Names.Fold).ToList();
+        var sections =
+            new JobLayout(BookText.Vocabulary).Sections.Select(section => section.Name)
+            .Concat(HeaderReader.Keys(BookText.Vocabulary)).Select(Names.Fold).ToList();
         sections.Should().OnlyHaveUniqueItems();
     }
 

@@ -22,7 +22,8 @@ public sealed class Headers
               Ring before five. # 4
               The dog is friendly.
             """);
-        (job.Name, job.Stage, job.Method!.Name, job.Metric, job.ReadingsBy).Should().Be(("Larkspur, guest bath", "before bed", "liner under mortar", true, "MR, tape, 2026-11-25"));
+        (job.Name, job.Stage, job.Method!.Name, job.Metric, job.ReadingsBy).Should()
+            .Be(("Larkspur, guest bath", "before bed", "liner under mortar", true, "MR, tape, 2026-11-25"));
         job.Codes.Select(code => $"{code.Key} {code.Value.Family} {code.Value.Edition} {code.Value.InBook}")
             .Should().BeEquivalentTo("plumbing IRC 2021 True", "building IBC  True", "electrical NEC 2020 True", "access A117.1 2017 True");
         job.Notes.Should().Be("Ring before five. # 4\nThe dog is friendly.");
@@ -52,12 +53,15 @@ public sealed class Headers
 
     [Fact]
     public void A_stop_is_held_against_the_method_wherever_it_stands() =>
-        BookText.ProblemsOf("stage: before membrane\nmethod: liner under mortar").Should().ContainSingle(problem => problem.Code == "unknown-stage");
+        BookText.ProblemsOf("stage: before membrane\nmethod: liner under mortar").Should()
+            .ContainSingle(problem => problem.Code == "unknown-stage");
 
     [Fact]
     public void An_answer_that_loses_its_end_to_a_comment_counts_as_blank()
     {
-        var (job, problems) = JobReader.Read("test.job.yaml", "job: Unit #4\nunits: inches\ncurb:\n  width: 4 #1/2\n  height: 5 # rough\n", BookText.Vocabulary);
+        var (job, problems) =
+            JobReader.Read("test.job.yaml",
+            "job: Unit #4\nunits: inches\ncurb:\n  width: 4 #1/2\n  height: 5 # rough\n", BookText.Vocabulary);
         problems.Select(problem => problem.At.Line).Should().Equal(1, 4);
         job!.Parts.Single(part => part.Part.Id == "curb").Readings.Keys.Should().Equal("height");
         BookText.Job("job: Unit#4").Name.Should().Be("Unit#4");

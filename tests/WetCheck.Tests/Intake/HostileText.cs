@@ -89,7 +89,8 @@ public sealed class HostileText
 
     [Fact]
     public void One_line_of_a_hundred_thousand_items_is_answered_soon() =>
-        Read("units: inches\nnails:\n  left: " + string.Join(", ", Enumerable.Repeat("3 above", 60_000))).Count.Should().BeLessThanOrEqualTo(101);
+        Read("units: inches\nnails:\n  left: " + string.Join(", ", Enumerable.Repeat("3 above", 60_000))).Count.Should()
+            .BeLessThanOrEqualTo(101);
 
     [Fact]
     public void A_book_of_broken_files_has_problems_and_no_book()
@@ -124,8 +125,10 @@ public sealed class HostileText
     {
         var (job, problems) = JobReader.Read("hostile.job.yaml", text, BookText.Vocabulary);
         var lines = text.TrimStart('\uFEFF').Split(["\r\n", "\n", "\r"], StringSplitOptions.None);
-        var lost = problems.Where(problem => problem.Say.Length == 0 || problem.At.Line < 1 || problem.At.Line > lines.Length || problem.At.Column < 1
-            || problem.At.Column > lines[problem.At.Line - 1].Length + 2 || !VisibleText.Of(lines[problem.At.Line - 1]).StartsWith(problem.Typed, StringComparison.Ordinal));
+        var lost = problems.Where(problem => problem.Say.Length == 0 || problem.At.Line < 1
+            || problem.At.Line > lines.Length || problem.At.Column < 1
+            || problem.At.Column > lines[problem.At.Line - 1].Length + 2
+                || !VisibleText.Of(lines[problem.At.Line - 1]).StartsWith(problem.Typed, StringComparison.Ordinal));
         Assert.Empty(lost);
         Assert.Equal(job is null, problems.Any(problem => problem.Effect == Effect.Stops));
         return problems;

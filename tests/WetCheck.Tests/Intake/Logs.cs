@@ -15,7 +15,8 @@ public sealed class Logs
     public void What_is_written_is_read_back_and_keeps_to_the_schema()
     {
         var schema = JsonSchema.FromText(Repository.Read("docs/schemas/log.schema.json"));
-        foreach (var answer in new[] { Said("liner.left", "3-1/8\" above"), Said("glass", "none") with { By = "JM", Tool = "laser", Replaces = "juniper.job.yaml:9:3" } })
+        foreach (var answer in new[] { Said("liner.left", "3-1/8\" above"),
+            Said("glass", "none") with { By = "JM", Tool = "laser", Replaces = "juniper.job.yaml:9:3" } })
         {
             using var json = JsonDocument.Parse(answer.ToJson());
             schema.Evaluate(json.RootElement).IsValid.Should().BeTrue(answer.ToJson());
@@ -31,7 +32,9 @@ public sealed class Logs
     [Fact]
     public void A_torn_last_line_is_told_and_those_before_it_count()
     {
-        var (answers, problems) = LogReader.Read("test.log.jsonl", Said("liner.left", "3").ToJson() + "\n" + Said("liner.back", "3").ToJson()[..40]);
+        var (answers, problems) =
+            LogReader.Read("test.log.jsonl",
+            Said("liner.left", "3").ToJson() + "\n" + Said("liner.back", "3").ToJson()[..40]);
         answers.Should().ContainSingle().Which.Path.Should().Be("liner.left");
         problems.Should().ContainSingle().Which.At.Line.Should().Be(2);
     }
@@ -59,7 +62,8 @@ public sealed class Logs
     {
         var (job, problems) = JobLog.Add(BookText.Job(Head), BookText.Vocabulary, Said(path, read));
         problems.Should().BeEmpty();
-        JobPage.Of(job!).Replace(" on 2026-11-25T16:05:00Z", "", StringComparison.Ordinal).Should().Be(JobPage.Of(BookText.Job(Head + line + "\n")));
+        JobPage.Of(job!).Replace(" on 2026-11-25T16:05:00Z", "", StringComparison.Ordinal).Should()
+            .Be(JobPage.Of(BookText.Job(Head + line + "\n")));
     }
 
     [Fact]
@@ -68,15 +72,19 @@ public sealed class Logs
         var job = BookText.Job(Head + "liner:\n  right: 2-1/2\n  left: 4\n");
         Readings(job, Said("liner.right", "3")).Should().Equal("2-1/2", "3");
         Readings(job, Said("liner.right", "3") with { Replaces = "test.job.yaml:6:10" }).Should().Equal("3");
-        Readings(job, Said("liner.right", "3"), Said("liner.right", "3-1/4") with { Replaces = "2026-11-25T16:05:00Z" }).Should().Equal("3-1/4");
+        Readings(job, Said("liner.right", "3"), Said("liner.right", "3-1/4") with { Replaces = "2026-11-25T16:05:00Z" })
+            .Should().Equal("3-1/4");
     }
 
     [Fact]
     public void Answers_count_in_the_order_of_their_lines_though_the_clock_jumped_back()
     {
         var job = BookText.Job(Head + "liner:\n  right: 2-1/2\n");
-        Readings(job, Said("liner.right", "3"), Said("liner.right", "4"), Said("liner.right", "5") with { Time = "2026-11-25T09:00:00Z" }).Should().Equal("2-1/2", "3", "4", "5");
-        Readings(job, Said("liner.right", "3"), Said("liner.right", "4") with { Time = "2026-11-25T09:00:00Z", Replaces = "2026-11-25T16:05:00Z" }).Should().Equal("4");
+        Readings(job, Said("liner.right", "3"), Said("liner.right", "4"),
+            Said("liner.right", "5") with { Time = "2026-11-25T09:00:00Z" }).Should().Equal("2-1/2", "3", "4", "5");
+        Readings(job, Said("liner.right", "3"),
+            Said("liner.right", "4") with { Time = "2026-11-25T09:00:00Z", Replaces = "2026-11-25T16:05:00Z" }).Should()
+            .Equal("4");
     }
 
     [Fact]
@@ -96,7 +104,9 @@ public sealed class Logs
         var job = BookText.Job(Head);
         var (same, problems) = JobLog.Apply(job, BookText.Vocabulary, [Said(path, read) with { At = new At("test.log.jsonl", 7, 60) }]);
         same.Should().BeSameAs(job);
-        problems.Should().ContainSingle().Which.Should().Match<Problem>(problem => problem.Code == code && problem.At.Line == 7 && problem.At.File == "test.log.jsonl");
+        problems.Should().ContainSingle().Which.Should()
+            .Match<Problem>(problem => problem.Code == code && problem.At.Line == 7
+            && problem.At.File == "test.log.jsonl");
     }
 
     private static LoggedAnswer Said(string path, string read) => new(new At("test.log.jsonl", 1, 1), "2026-11-25T16:05:00Z", path, read);
@@ -138,22 +148,26 @@ public sealed class Logs
         Heights(job, Said("nails.left 2", "4 above")).Should().Equal("3 above", "4 above", "5 above");
         Heights(job, Said("nails.left 3", "6 above") with { Replaces = "x" }).Should().Equal("3 above", "6 above");
         Heights(job, Said("nails.left 1", "none"), Said("nails.left", "7 above")).Should().Equal("5 above", "7 above");
-        Members(job, Said("nails.left 1", "none"), Said("nails.left", "7 above")).Should().Equal("fastener/left/2", "fastener/left/3", "fastener/left/4");
+        Members(job, Said("nails.left 1", "none"), Said("nails.left", "7 above")).Should()
+            .Equal("fastener/left/2", "fastener/left/3", "fastener/left/4");
     }
 
     [Fact]
     public void Of_two_stops_the_later_counts()
     {
         With(BookText.Job(Head), [Said("stage", "before bed")]).Stage.Should().Be("before bed");
-        With(BookText.Job(Head.Replace("flood test", "before tile", StringComparison.Ordinal)), [Said("stage", "before bed")]).Stage.Should().Be("before tile");
+        With(BookText.Job(Head.Replace("flood test", "before tile", StringComparison.Ordinal)),
+            [Said("stage", "before bed")]).Stage.Should().Be("before tile");
         With(BookText.Job(Head), [Said("stage", "before bed"), Said("stage", "flood test")]).Stage.Should().Be("flood test");
     }
 
     private static Job With(Job job, LoggedAnswer[] log) =>
-        JobLog.Apply(job, BookText.Vocabulary, LogReader.Read("test.log.jsonl", string.Concat(log.Select(answer => answer.ToJson() + "\n"))).Answers).Job;
+        JobLog.Apply(job, BookText.Vocabulary,
+            LogReader.Read("test.log.jsonl", string.Concat(log.Select(answer => answer.ToJson() + "\n"))).Answers).Job;
 
     private static IEnumerable<string> Heights(Job job, params LoggedAnswer[] log) =>
-        With(job, log).Parts.Where(part => part.Part.Kind.Name == "fastener" && part.Part.Index is not null).SelectMany(part => part.Of("height")).Select(reading => reading.Typed);
+        With(job, log).Parts.Where(part => part.Part.Kind.Name == "fastener" && part.Part.Index is not null)
+            .SelectMany(part => part.Of("height")).Select(reading => reading.Typed);
 
     private static IEnumerable<string> Readings(Job job, params LoggedAnswer[] log) =>
         With(job, log).Parts.Single(part => part.Part.Id == "liner side/right").Of("top").Select(reading => reading.Typed);

@@ -13,7 +13,9 @@ public sealed class MuchOfOneThing
 {
     private static readonly TimeSpan Watchdog = TimeSpan.FromSeconds(60);
 
-    private const string Finished = "method: liner under mortar\nunits: inches\nstage: before grout\nplumbing code: IRC 2021\nshower:\n  size: 60 x 36 finished\n  drain at: 30, 18\ndrain:\n  grate: 4-1/4\n";
+    private const string Finished =
+        "method: liner under mortar\nunits: inches\nstage: before grout\nplumbing code: IRC 2021\nshower:\n  size: 60 "
+        + "x 36 finished\n  drain at: 30, 18\ndrain:\n  grate: 4-1/4\n";
 
     [Fact]
     public async Task A_line_of_blanks_between_two_letters() =>
@@ -30,14 +32,18 @@ public sealed class MuchOfOneThing
 
     [Fact]
     public async Task As_many_layers_as_are_taken_are_walked() =>
-        (await Ends(() => TheBook.Walk($"{Finished}walls:\n  layers: {string.Join(", ", Enumerable.Repeat("felt", Limits.Layers))}\n"))).Entries.Should().NotBeEmpty();
+        (await Ends(() =>
+            TheBook.Walk($"{Finished}walls:\n  layers: "
+                + $"{string.Join(", ", Enumerable.Repeat("felt", Limits.Layers))}\n"))).Entries.Should().NotBeEmpty();
 
     [Theory]
     [InlineData("liner.left", "3")]
     [InlineData("nails.left", "3 above")]
     public async Task As_many_answers_as_a_log_takes(string path, string read)
     {
-        var log = string.Concat(Enumerable.Range(0, Limits.LogAnswers).Select(i => $"{{\"at\":\"2026-11-25T16:05:00.{i % 1000:000}Z\",\"path\":\"{path}\",\"read\":\"{read}\",\"by\":\"{i}\"}}\n"));
+        var log = string.Concat(Enumerable.Range(0, Limits.LogAnswers)
+            .Select(i =>
+            $"{{\"at\":\"2026-11-25T16:05:00.{i % 1000:000}Z\",\"path\":\"{path}\",\"read\":\"{read}\",\"by\":\"{i}\"}}\n"));
         var (answers, problems) = LogReader.Read("j.log.jsonl", log);
         answers.Should().HaveCount(Limits.LogAnswers);
         problems.Should().BeEmpty();
@@ -51,7 +57,8 @@ public sealed class MuchOfOneThing
     [InlineData(1200, 0.01)]
     [InlineData(1200, 1200)]
     public async Task The_circle_of_the_longest_floor(double width, double depth) =>
-        (await Ends(() => InscribedCircle.Of(Outline.Rectangle(width, depth)))).Radius.Should().BeApproximately(Math.Min(width, depth) / 2, 0.013);
+        (await Ends(() => InscribedCircle.Of(Outline.Rectangle(width, depth)))).Radius.Should()
+            .BeApproximately(Math.Min(width, depth) / 2, 0.013);
 
     [Theory]
     [InlineData(120)]
@@ -60,9 +67,14 @@ public sealed class MuchOfOneThing
     public async Task Contours_of_as_many_levels_as_are_taken(int height)
     {
         var chance = new Random(height);
-        var points = Enumerable.Range(0, Limits.Levels).Select(_ => new LevelPoint(new PlanPoint(chance.NextDouble() * 60, chance.NextDouble() * 36), chance.NextDouble() * height, 0.03125));
+        var points =
+            Enumerable.Range(0, Limits.Levels)
+            .Select(_ =>
+            new LevelPoint(new PlanPoint(chance.NextDouble() * 60, chance.NextDouble() * 36),
+            chance.NextDouble() * height, 0.03125));
         var contours = await Ends(() => Contours.Of(new LevelSurface([.. points], Outline.Rectangle(60, 36)), 0, 0.125));
-        contours.Select(contour => contour.Height).Distinct().Should().HaveCountLessThanOrEqualTo(Limits.Contours + 1).And.HaveCountGreaterThan(4);
+        contours.Select(contour => contour.Height).Distinct().Should().HaveCountLessThanOrEqualTo(Limits.Contours + 1)
+            .And.HaveCountGreaterThan(4);
     }
 
     private static IReadOnlyList<Problem> Read(string text) => JobReader.Read("much.job.yaml", text, BookText.Vocabulary).Problems;

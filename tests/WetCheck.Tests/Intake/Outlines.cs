@@ -59,7 +59,9 @@ public sealed class Outlines
     public void Nothing_that_is_typed_makes_it_stop()
     {
         var dice = new Random(7);
-        string[] pieces = ["0", "60", ",", " ", ";", " less ", " clipped ", " at ", "x", "right-back", "-", "1/2", "'", "\"", "mm", "e", "\u0661", "999999999999", "."];
+        string[] pieces =
+            ["0", "60", ",", " ", ";", " less ", " clipped ", " at ", "x", "right-back", "-", "1/2", "'", "\"", "mm",
+            "e", "\u0661", "999999999999", "."];
         for (var i = 0; i < 20_000; i++)
         {
             var typed = string.Concat(Enumerable.Range(0, dice.Next(1, 14)).Select(_ => pieces[dice.Next(pieces.Length)]));

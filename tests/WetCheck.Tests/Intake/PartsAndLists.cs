@@ -9,7 +9,8 @@ public sealed class PartsAndLists
     public void A_blank_job_has_every_part_and_knows_of_none()
     {
         var job = BookText.Job("job: nothing yet");
-        job.Parts.Where(part => part.Part.Kind.Name != "job").Should().OnlyContain(part => part.Said == Tri.Unknown && part.Readings.Count == 0);
+        job.Parts.Where(part => part.Part.Kind.Name != "job").Should()
+            .OnlyContain(part => part.Said == Tri.Unknown && part.Readings.Count == 0);
         job.Lists.Should().OnlyContain(list => list.Whole == Tri.Unknown);
         Ids(job).Should().Contain(["job", "curb", "liner side/left", "liner corner/left-back", "fastener/other", "wall layer/other"]);
         job.Parts.Select(part => part.Part.Kind).Distinct().Should().Equal(BookText.Vocabulary.Kinds);
@@ -50,8 +51,11 @@ public sealed class PartsAndLists
     [Fact]
     public void Members_are_counted_in_file_order_within_their_place()
     {
-        var job = BookText.Job("units: inches\nnails:\n  seen: some\n  right: 3 above, ?\n  curb inside: [2 below, 1 below]\nseams: curb outside lap 2 open, floor welded lap 3, floor open");
-        Ids(job, "fastener").Should().Equal("fastener/right/1", "fastener/right/2", "fastener/curb inside/1", "fastener/curb inside/2", "fastener/other");
+        var job = BookText.Job("units: inches\nnails:\n  seen: some\n  right: 3 above, ?\n  curb inside: [2 below, 1 "
+            + "below]\nseams: curb outside lap 2 open, floor welded lap 3, floor open");
+        Ids(job, "fastener").Should()
+            .Equal("fastener/right/1", "fastener/right/2", "fastener/curb inside/1", "fastener/curb inside/2",
+            "fastener/other");
         Ids(job, "seam").Should().Equal("seam/floor/1", "seam/floor/2", "seam/curb outside/1", "seam/other");
         Readings(job, "seam/floor/1").Should().Be("joined welded, lap 3 in in");
         Readings(job, "seam/curb outside/1").Should().Be("joined open, lap 2 in in");
@@ -92,21 +96,28 @@ public sealed class PartsAndLists
     public void Items_by_place(string typed, string made)
     {
         var job = BookText.Job($"liner:\n  corners: {typed}");
-        string.Join(' ', job.Parts.Where(part => part.Part.Kind.Name == "liner corner").Select(part => string.Concat(part.Of("made").Select(JobPage.Reading)))).Should().Be(made);
+        string.Join(' ',
+            job.Parts.Where(part => part.Part.Kind.Name == "liner corner")
+            .Select(part => string.Concat(part.Of("made").Select(JobPage.Reading)))).Should().Be(made);
     }
 
     [Fact]
     public void What_is_read_below_a_part_that_is_said_to_be_missing_counts_and_is_asked()
     {
-        var (job, problems) = WetCheck.Intake.JobReader.Read("test.job.yaml", "units: inches\nliner: none\nnails:\n  left: 3 above", BookText.Vocabulary);
+        var (job, problems) =
+            WetCheck.Intake.JobReader.Read("test.job.yaml", "units: inches\nliner: none\nnails:\n  left: 3 above",
+            BookText.Vocabulary);
         problems.Should().ContainSingle(problem => problem.Code == "none-with-readings" && problem.At.Line == 2);
         Said(job!, "liner").Should().Be(Tri.Yes);
     }
 
     private static Tri Said(Job job, string id) => job.Parts.Single(part => part.Part.Id == id).Said;
 
-    private static IEnumerable<string> Ids(Job job, string? kind = null) => job.Parts.Where(part => kind is null || part.Part.Kind.Name == kind).Select(part => part.Part.Id);
+    private static IEnumerable<string> Ids(Job job, string? kind = null) =>
+        job.Parts.Where(part => kind is null || part.Part.Kind.Name == kind).Select(part => part.Part.Id);
 
     private static string Readings(Job job, string id) =>
-        string.Join(", ", job.Parts.Single(part => part.Part.Id == id).Readings.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key} {JobPage.Reading(pair.Value.Single())}"));
+        string.Join(", ",
+            job.Parts.Single(part => part.Part.Id == id).Readings.OrderBy(pair => pair.Key, StringComparer.Ordinal)
+            .Select(pair => $"{pair.Key} {JobPage.Reading(pair.Value.Single())}"));
 }

@@ -50,7 +50,9 @@ public sealed class RuleFiles
             "place is left, right",
             "any of (all of (top Over 0 above rough curb; top Under 12 above rough curb); curb.facing is lath and mortar, moulded cap)");
         Say(((RuleBody.Require)rule.Body).Holds!).Should().Be("top AtLeast limit above finished threshold");
-        rule.Versions.Select(version => $"{(version.When is null ? "" : Say(version.When))} {version.Limit!.Value.Value} {string.Join(' ', version.Rows)}").Should().Equal(
+        rule.Versions.Select(version =>
+            $"{(version.When is null ? "" : Say(version.When))} {version.Limit!.Value.Value} "
+            + $"{string.Join(' ', version.Rows)}").Should().Equal(
             "flood test.drop AtMost flood test.control drop 2 LN-01", " 200/127 LN-02 LN-03");
         rule.Texts["en"].Many.Should().StartWith("{count}");
         (rule.Severity, rule.WorkOf, rule.Rows.Single(), rule.At.Line).Should().Be((Severity.BeforeCover, "setter", "LN-05", 1));
@@ -76,16 +78,20 @@ public sealed class RuleFiles
     [Fact]
     public void Cautions_and_notes()
     {
-        var caution = Read("rule: floor/example\nnumber: 950\npart: job\nwhen: { built: { under: 1978 } }\ncaution: yes\nfrom: before liner\nuntil: before tile\nen: { say: Old paint., two: Old paint may hold lead. Keep it wet. }");
+        var caution =
+            Read("rule: floor/example\nnumber: 950\npart: job\nwhen: { built: { under: 1978 } }\ncaution: yes\nfrom: "
+                + "before liner\nuntil: before tile\nen: { say: Old paint., two: Old paint may hold lead. Keep it wet. }");
         caution.Body.Should().Be(new RuleBody.Caution("before liner", "before tile"));
         caution.Texts["en"].Two.Should().StartWith("Old paint");
-        Read("rule: floor/example\nnumber: 950\npart: job\nwhen: { steam: \"yes\" }\nnote: yes\nen: { say: Steam., why: It climbs. }").Body.Should().Be(new RuleBody.Note());
+        Read("rule: floor/example\nnumber: 950\npart: job\nwhen: { steam: \"yes\" }\nnote: yes\nen: { say: Steam., "
+            + "why: It climbs. }").Body.Should().Be(new RuleBody.Note());
     }
 
     [Fact]
     public void Versions_may_carry_all_requirements()
     {
-        var rule = Read($"rule: floor/example\nnumber: 950\npart: curb\nversions:\n  - {{ require: {{ width: {{ at_least: 4 in }} }}, row: CB-01 }}\nseverity: touch-up\nwork of: plumber\n{Texts}");
+        var rule = Read($"rule: floor/example\nnumber: 950\npart: curb\nversions:\n  - {{ require: {{ width: {{ "
+            + $"at_least: 4 in }} }}, row: CB-01 }}\nseverity: touch-up\nwork of: plumber\n{Texts}");
         rule.Body.Should().Be(new RuleBody.Require(null));
         Say(rule.Versions.Single().Require!).Should().Be("width AtLeast 4");
     }
@@ -102,7 +108,8 @@ public sealed class RuleFiles
             work of: baker
             {{Texts}}
             """)]).Problems.Select(problem => $"{problem.At.Line}:{problem.Code}").Should().Equal(
-            "1:path-differs", "2:number-wanted", "4:unknown-name", "4:unknown-choice", "4:unknown-name", "5:no-datum", "6:unknown-name", "7:unknown-name");
+            "1:path-differs", "2:number-wanted", "4:unknown-name", "4:unknown-choice", "4:unknown-name", "5:no-datum",
+                "6:unknown-name", "7:unknown-name");
 
     [Fact]
     public void The_book_of_the_repository_is_read_without_a_word()
@@ -117,7 +124,9 @@ public sealed class RuleFiles
     public void A_case_keeps_the_place_of_its_job()
     {
         var (_, cases, problems) = BookText.With([
-            ("floor/example.yaml", "rule: floor/example\nnumber: 950\npart: curb\nrequire: { width: { at_least: 4 in } }\nseverity: touch-up\nwork of: setter\n" + Texts),
+            ("floor/example.yaml",
+                "rule: floor/example\nnumber: 950\npart: curb\nrequire: { width: { at_least: 4 in } }\nseverity: "
+                + "touch-up\nwork of: setter\n" + Texts),
             ("floor/example.cases.yaml", """
                 - name: between braces
                   job: { units: inches,
@@ -135,7 +144,9 @@ public sealed class RuleFiles
         problems.Should().BeEmpty();
         cases.Select(one => one.Expect["curb"]).Should().Equal("ok", "to-check short on paper");
         cases[1].Asks.Should().Equal("curb.width", "method");
-        var places = cases.Select(one => JobReader.Read("floor/example.cases.yaml", one.Job, BookText.Vocabulary).Job!.Parts.Single(part => part.Part.Id == "curb").Of("width").Single().At);
+        var places =
+            cases.Select(one => JobReader.Read("floor/example.cases.yaml", one.Job, BookText.Vocabulary)
+            .Job!.Parts.Single(part => part.Part.Id == "curb").Of("width").Single().At);
         places.Select(at => at.ToString()).Should().Equal("floor/example.cases.yaml:3:25", "floor/example.cases.yaml:9:14");
     }
 
@@ -143,7 +154,9 @@ public sealed class RuleFiles
     public void What_is_given_is_in_every_job_and_each_line_keeps_its_place()
     {
         var (_, cases, problems) = BookText.With([
-            ("floor/example.yaml", "rule: floor/example\nnumber: 950\npart: curb\nrequire: { width: { at_least: 4 in } }\nseverity: touch-up\nwork of: setter\n" + Texts),
+            ("floor/example.yaml",
+                "rule: floor/example\nnumber: 950\npart: curb\nrequire: { width: { at_least: 4 in } }\nseverity: "
+                + "touch-up\nwork of: setter\n" + Texts),
             ("floor/example.cases.yaml", """
                 given: { method: liner under mortar,
                          units: inches, stage: flood test }
@@ -174,7 +187,9 @@ public sealed class RuleFiles
     [InlineData("cases: 3", "2:8:list-wanted")]
     [InlineData("caes: []", "2:1:unknown-line")]
     public void Where_lines_are_given_the_rest_is_as_told(string rest, string told) => BookText.With([
-            ("floor/example.yaml", "rule: floor/example\nnumber: 950\npart: curb\nrequire: { width: { at_least: 4 in } }\nseverity: touch-up\nwork of: setter\n" + Texts),
+            ("floor/example.yaml",
+                "rule: floor/example\nnumber: 950\npart: curb\nrequire: { width: { at_least: 4 in } }\nseverity: "
+                + "touch-up\nwork of: setter\n" + Texts),
             ("floor/example.cases.yaml", "given: { units: inches }\n" + rest),
         ]).Problems.Select(problem => $"{problem.At.Line}:{problem.At.Column}:{problem.Code}").Should().Contain(told);
 
@@ -185,12 +200,14 @@ public sealed class RuleFiles
             ("words/en.yaml", "yes: Yes\nverdict:\n  ready: Nothing owed\n"),
             ("lists/punch.html.scriban", "{{ job }}"),
             ("materials.yaml", ""),
-            ("sources.yaml", "LN-01:\n  - { publisher: ICC, document: IRC, section: P2709.2, editions: 2009 to 2021, of: IRC, status: second-hand }\n"),
+            ("sources.yaml",
+                "LN-01:\n  - { publisher: ICC, document: IRC, section: P2709.2, editions: 2009 to 2021, of: IRC, status: second-hand }\n"),
         ]);
         problems.Should().BeEmpty();
         book!.Words["en"].Should().Contain("verdict.ready", "Nothing owed").And.Contain("yes", "Yes");
         book.Lists["punch.html"].Should().Be("{{ job }}");
-        book.Sources["LN-01"].Single().Should().Be(new SourceEntry("LN-01", "ICC", "IRC", "P2709.2", "2009 to 2021", "IRC", SourceStatus.SecondHand));
+        book.Sources["LN-01"].Single().Should()
+            .Be(new SourceEntry("LN-01", "ICC", "IRC", "P2709.2", "2009 to 2021", "IRC", SourceStatus.SecondHand));
     }
 
     private static Rule Read(string text)
@@ -207,10 +224,12 @@ public sealed class RuleFiles
         Condition.Some some => $"some {some.Of.Kind ?? some.Of.To.ToString()} ({Say(some.Meets)})",
         Condition.Each each => $"each {each.Of.Kind ?? each.Of.To.ToString()} ({Say(each.Meets)})",
         Condition.Is test => $"{Say(test.Path)} is {string.Join(", ", test.OneOf)}",
-        Condition.CodeIs code => $"{code.Discipline} is {string.Join(", ", code.OneOf.Select(range => $"{range.Family} {range.From}-{range.To}"))}",
+        Condition.CodeIs code =>
+            $"{code.Discipline} is {string.Join(", ", code.OneOf.Select(range => $"{range.Family} {range.From}-{range.To}"))}",
         Condition.MethodIs method => $"method is {string.Join(", ", method.OneOf)}",
         Condition.PlaceIs place => $"place is {string.Join(", ", place.OneOf)}",
-        Condition.Compare compare => $"{Say(compare.Path)} {compare.By} {Say(compare.To)}{(compare.To.Datum is { } datum ? " above " + datum : "")}",
+        Condition.Compare compare =>
+            $"{Say(compare.Path)} {compare.By} {Say(compare.To)}{(compare.To.Datum is { } datum ? " above " + datum : "")}",
         _ => "?",
     };
 

@@ -27,13 +27,16 @@ public sealed class TypingMistakes
             "  kind: plan cement",
             "  bottom: plan 1/4 above bed",
         ])));
-        page.Split('\n').Where(line => line.StartsWith("test", StringComparison.Ordinal) || line.Contains("^ ", StringComparison.Ordinal)).Select(line => line.Trim()).Should().Equal(
+        page.Split('\n')
+            .Where(line => line.StartsWith("test", StringComparison.Ordinal)
+            || line.Contains("^ ", StringComparison.Ordinal)).Select(line => line.Trim()).Should().Equal(
             "test.job.yaml:3:9  feet-or-inches (Blank)",
             "^ 5 feet 0, or something else? Write 5' x 3', or 60 x 36.",
             "test.job.yaml:6:1  tab (Stops)",
             "^ This line starts with a Tab. Use two spaces.",
             "test.job.yaml:9:3  unknown-question (Blank)",
-            "^ The drain has no \"weaps\". Nearest: weeps. Also: pipe, body, form, grate, grate shape, channel length, channel runs, ring, flange, joined, cut, guard ...",
+            "^ The drain has no \"weaps\". Nearest: weeps. Also: pipe, body, form, grate, grate shape, channel "
+            + "length, channel runs, ring, flange, joined, cut, guard ...",
             "test.job.yaml:12:9  no-space (Stops)",
             "^ Put a space after the colon:  right: 2-1/2",
             "test.job.yaml:13:4  odd-indent (Stops)",
@@ -80,13 +83,17 @@ public sealed class TypingMistakes
     [Fact]
     public void What_cant_be_read_counts_as_blank_and_the_rest_is_read()
     {
-        var (job, problems) = JobReader.Read("test.job.yaml", "units: inches\ncurb:\n  height: tall\n  width: 4\ndarin: 1\nliner:\n  left: 3 above rouf\n  right: 3", BookText.Vocabulary);
+        var (job, problems) =
+            JobReader.Read("test.job.yaml",
+            "units: inches\ncurb:\n  height: tall\n  width: 4\ndarin: 1\nliner:\n  left: 3 above rouf\n  right: 3",
+            BookText.Vocabulary);
         problems.Should().HaveCount(3).And.OnlyContain(problem => problem.Effect == Effect.Blank);
         JobPage.Of(job!).Should().Be(JobPage.Of(BookText.Job("units: inches\ncurb:\n  width: 4\nliner:\n  right: 3")));
     }
 
     [Fact]
-    public void A_mark_at_the_very_start_of_a_file_is_let_pass() => BookText.Job("\uFEFFunits: inches\ncurb:\n  height: 5").Metric.Should().BeFalse();
+    public void A_mark_at_the_very_start_of_a_file_is_let_pass() =>
+        BookText.Job("\uFEFFunits: inches\ncurb:\n  height: 5").Metric.Should().BeFalse();
 
     [Fact]
     public void A_broken_shape_stops_whatever_else_is_good() =>

@@ -13,12 +13,19 @@ public sealed class AgainstALibrary
         var random = new Random(61);
         for (var trial = 0; trial < 60; trial++)
         {
-            var points = Enumerable.Range(0, 3 + random.Next(120)).Select(_ => new PlanPoint(Math.Round(60 * random.NextDouble(), 4), Math.Round(36 * random.NextDouble(), 4))).Distinct().ToList();
+            var points =
+                Enumerable.Range(0, 3 + random.Next(120))
+                .Select(_ =>
+                new PlanPoint(Math.Round(60 * random.NextDouble(), 4), Math.Round(36 * random.NextDouble(), 4)))
+                .Distinct().ToList();
             Sorted(Mine(points)).Should().Equal(Sorted(Theirs(points)));
         }
     }
 
-    /// <summary>On a grid four points lie on one circle, so either diagonal will do: then the areas and the empty circles are compared.</summary>
+    /// <summary>
+    /// On a grid four points lie on one circle, so either diagonal will do: then the areas and the empty circles are
+    /// compared.
+    /// </summary>
     [Theory]
     [InlineData(3)]
     [InlineData(5)]
@@ -30,7 +37,9 @@ public sealed class AgainstALibrary
         mine.Should().HaveCount(Theirs(points).Count);
         foreach (var triangle in mine)
         {
-            var circle = NetTopologySuite.Geometries.Triangle.Circumcentre(triangle.Coordinates[0], triangle.Coordinates[1], triangle.Coordinates[2]);
+            var circle =
+                NetTopologySuite.Geometries.Triangle.Circumcentre(triangle.Coordinates[0], triangle.Coordinates[1],
+                triangle.Coordinates[2]);
             var radius = circle.Distance(triangle.Coordinates[0]);
             points.Should().OnlyContain(point => circle.Distance(new Coordinate(point.X, point.Y)) > radius - 1e-9);
         }
@@ -51,14 +60,19 @@ public sealed class AgainstALibrary
         for (var trial = 0; trial < 100; trial++)
         {
             var slope = new PlanPoint((random.NextDouble() - 0.5) / 10, (random.NextDouble() - 0.5) / 10);
-            var points = Enumerable.Range(0, 12).Select(_ => new PlanPoint(60 * random.NextDouble(), 36 * random.NextDouble())).Read(slope.Dot, 1 / 16d, random.NextDouble());
+            var points =
+                Enumerable.Range(0, 12).Select(_ => new PlanPoint(60 * random.NextDouble(), 36 * random.NextDouble()))
+                .Read(slope.Dot, 1 / 16d, random.NextDouble());
             var polygon = GradientPolygon.Of(points);
             for (var way = 0; way < 16; way++)
             {
                 var u = new PlanPoint(Math.Cos(way), Math.Sin(way));
                 foreach (var corner in polygon.Corners)
                 {
-                    points.SelectMany(_ => points, (one, other) => corner.Dot(one.At - other.At) - (one.Height - other.Height + one.Half + other.Half)).Max().Should().BeLessThan(1e-9);
+                    points.SelectMany(_ => points,
+                        (one, other) =>
+                        corner.Dot(one.At - other.At) - (one.Height - other.Height + one.Half + other.Half)).Max()
+                        .Should().BeLessThan(1e-9);
                 }
 
                 slope.Dot(u).Should().BeInRange(polygon.Along(u).Least - 1e-9, polygon.Along(u).Most + 1e-9);
@@ -71,7 +85,10 @@ public sealed class AgainstALibrary
                 if ((to - from).Length > 1e-6)
                 {
                     var past = ((from + to) * 0.5) - ((to - from).Unit.Turned * 1e-6);
-                    points.SelectMany(_ => points, (one, other) => past.Dot(one.At - other.At) - (one.Height - other.Height + one.Half + other.Half)).Max().Should().BePositive();
+                    points.SelectMany(_ => points,
+                        (one, other) =>
+                        past.Dot(one.At - other.At) - (one.Height - other.Height + one.Half + other.Half)).Max()
+                        .Should().BePositive();
                 }
             }
         }
@@ -82,7 +99,8 @@ public sealed class AgainstALibrary
     {
         var middle = new PlanPoint(30, 30);
         var points = Floors.Grid(1, 60, 60).Read(at => (at - middle).Length / 48, 0);
-        var lines = Contours.Of(new LevelSurface(points, Outline.Rectangle(60, 60)), 0, 0.125).Where(line => line.Height is > 0.2 and < 0.6).ToList();
+        var lines = Contours.Of(new LevelSurface(points, Outline.Rectangle(60, 60)), 0, 0.125)
+            .Where(line => line.Height is > 0.2 and < 0.6).ToList();
         lines.Should().HaveCount(3);
         foreach (var (height, line) in lines)
         {
@@ -94,7 +112,8 @@ public sealed class AgainstALibrary
     private static List<Polygon> Mine(List<PlanPoint> points)
     {
         var corners = new Delaunay(points).Corners;
-        return [.. Enumerable.Range(0, corners.Count / 3).Select(at => Of([.. Enumerable.Range(3 * at, 3).Select(one => points[corners[one]])]))];
+        return [.. Enumerable.Range(0, corners.Count / 3)
+            .Select(at => Of([.. Enumerable.Range(3 * at, 3).Select(one => points[corners[one]])]))];
     }
 
     private static List<Polygon> Theirs(List<PlanPoint> points)
@@ -104,8 +123,12 @@ public sealed class AgainstALibrary
         return [.. ((GeometryCollection)builder.GetTriangles(GeometryFactory.Default)).Geometries.Cast<Polygon>()];
     }
 
-    private static Polygon Of(PlanPoint[] corners) => GeometryFactory.Default.CreatePolygon([.. corners.Append(corners[0]).Select(at => new Coordinate(at.X, at.Y))]);
+    private static Polygon Of(PlanPoint[] corners) =>
+        GeometryFactory.Default.CreatePolygon([.. corners.Append(corners[0]).Select(at => new Coordinate(at.X, at.Y))]);
 
     private static List<string> Sorted(IEnumerable<Polygon> triangles) =>
-        [.. triangles.Select(one => string.Join(' ', one.Coordinates.Take(3).Select(at => $"{at.X:0.0000},{at.Y:0.0000}").Order(StringComparer.Ordinal))).Order(StringComparer.Ordinal)];
+        [.. triangles.Select(one =>
+            string.Join(' ',
+            one.Coordinates.Take(3).Select(at => $"{at.X:0.0000},{at.Y:0.0000}").Order(StringComparer.Ordinal)))
+            .Order(StringComparer.Ordinal)];
 }

@@ -12,7 +12,9 @@ public sealed class Disagreements
         for (var trial = 0; trial < 30; trial++)
         {
             var points = Floors.Grid(6).WithDrain().Read(Floors.Falling(0.25), 1 / 16d, random.NextDouble()).ToList();
-            var inside = Enumerable.Range(0, points.Count).Where(at => Floors.Facets().Of(points).Count(facet => facet.Points.Contains(at)) == 1).ToList();
+            var inside =
+                Enumerable.Range(0, points.Count)
+                .Where(at => Floors.Facets().Of(points).Count(facet => facet.Points.Contains(at)) == 1).ToList();
             var odd = inside[random.Next(inside.Count)];
             points[odd] = points[odd] with { Height = points[odd].Height + (random.Next(2) == 0 ? 1 : -1) };
             Floors.Facets().Of(points).SelectMany(facet => facet.Alone(points)).Should().Equal(odd);
@@ -59,7 +61,8 @@ public sealed class Disagreements
                 for (var corner = 0; corner < 4; corner++)
                 {
                     var fold = both.Fold(corner, told)!;
-                    (0.7 / new Geometry.Pan(Floors.Pan, Floors.Drain, made).Folds[corner]).Should().BeInRange(fold.Least - 1e-9, fold.Most + 1e-9);
+                    (0.7 / new Geometry.Pan(Floors.Pan, Floors.Drain, made).Folds[corner]).Should()
+                        .BeInRange(fold.Least - 1e-9, fold.Most + 1e-9);
                 }
             }
         }

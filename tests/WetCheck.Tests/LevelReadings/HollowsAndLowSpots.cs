@@ -2,7 +2,8 @@ using WetCheck.Geometry;
 
 namespace WetCheck.Tests.LevelReadings;
 
-/// <summary>Hollows whose ponds are known in closed form. A round hollow with the floor s·x, radius a and depth D·(1 − r²/a²) ponds to the depth
+/// <summary>Hollows whose ponds are known in closed form. A round hollow with the floor s·x, radius a and depth D·(1 −
+/// r²/a²) ponds to the depth
 /// D(1 − sa/2D)², a circle of radius a − sa²/2D; worked out by hand: the sum of a plane and a paraboloid is a paraboloid.</summary>
 public sealed class HollowsAndLowSpots
 {
@@ -39,7 +40,8 @@ public sealed class HollowsAndLowSpots
             {
                 var floor = Hollow(new PlanPoint(24 + (grid * random.NextDouble()), 18 + (grid * random.NextDouble())));
                 var points = Floors.Grid(grid, 60, 36).Read(floor, mark, random.NextDouble());
-                var spots = LowSpots.Of(new LevelSurface(points, Floors.Pan), Enumerable.Range(0, points.Count).Where(at => points[at].At.X == 0));
+                var spots = LowSpots.Of(new LevelSurface(points, Floors.Pan),
+                    Enumerable.Range(0, points.Count).Where(at => points[at].At.X == 0));
                 var deepest = spots.Count == 0 ? 0 : spots[0].Depth;
                 deepest.Should().BeInRange(Math.Max(0, least - mark), s_pond + mark + 1e-9);
                 (spots.Count == 0 ? 0 : spots[0].Least).Should().BeLessThanOrEqualTo(s_pond);
@@ -50,9 +52,12 @@ public sealed class HollowsAndLowSpots
     [Fact]
     public void A_hollow_as_shallow_as_a_mark_ponds_nothing()
     {
-        var floor = new Func<PlanPoint, double>(at => (Slope * at.X) - Math.Max(0, 1 / 16d * (1 - (Square(at - new PlanPoint(30, 18)) / (Across * Across)))));
+        var floor = new Func<PlanPoint,
+            double>(at =>
+            (Slope * at.X) - Math.Max(0, 1 / 16d * (1 - (Square(at - new PlanPoint(30, 18)) / (Across * Across)))));
         var points = Floors.Grid(1).Read(floor, 0);
-        LowSpots.Of(new LevelSurface(points, Floors.Pan), Enumerable.Range(0, points.Count).Where(at => points[at].At.X == 0)).Should().BeEmpty();
+        LowSpots.Of(new LevelSurface(points, Floors.Pan),
+            Enumerable.Range(0, points.Count).Where(at => points[at].At.X == 0)).Should().BeEmpty();
     }
 
     /// <summary>A paraboloid bowl in a level floor: half of the cylinder round it.</summary>
@@ -64,16 +69,24 @@ public sealed class HollowsAndLowSpots
         var spot = LowSpots.Of(new LevelSurface(points, Floors.Pan), [0]).Single();
         spot.Depth.Should().Be(1);
         (spot.Volume / (Math.PI * 144 / 2)).Should().BeApproximately(1, 0.01);
-        (spot.Area / (Math.PI * 144)).Should().BeApproximately(1, 0.04, "its shore is drawn to the next readings, half an inch at the most");
+        (spot.Area / (Math.PI * 144)).Should()
+            .BeApproximately(1, 0.04, "its shore is drawn to the next readings, half an inch at the most");
     }
 
-    /// <summary>A drill: 3/4, 5/8, 3/8, 1/4, 3/8, 1/4, 0 along one run to the drain: 1/8 stands at the fourth. Worked out by hand.</summary>
+    /// <summary>
+    /// A drill: 3/4, 5/8, 3/8, 1/4, 3/8, 1/4, 0 along one run to the drain: 1/8 stands at the fourth. Worked out by
+    /// hand.
+    /// </summary>
     [Fact]
     public void A_birdbath_is_found_where_it_stands()
     {
         double[] run = [0.75, 0.625, 0.375, 0.25, 0.375, 0.25, 0];
-        var points = new[] { 0d, 6, 12 }.SelectMany(y => run.Select((height, at) => new LevelPoint(new PlanPoint(36 - (6 * at), y), height, 1 / 64d))).ToList();
-        var spot = LowSpots.Of(new LevelSurface(points, Outline.Rectangle(36, 12)), Enumerable.Range(0, points.Count).Where(at => points[at].At.X == 0)).Should().ContainSingle().Subject;
+        var points =
+            new[] { 0d, 6, 12 }
+            .SelectMany(y =>
+            run.Select((height, at) => new LevelPoint(new PlanPoint(36 - (6 * at), y), height, 1 / 64d))).ToList();
+        var spot = LowSpots.Of(new LevelSurface(points, Outline.Rectangle(36, 12)),
+            Enumerable.Range(0, points.Count).Where(at => points[at].At.X == 0)).Should().ContainSingle().Subject;
         spot.Depth.Should().Be(0.125);
         spot.At.X.Should().Be(18);
         spot.IsCertain.Should().BeTrue();
@@ -82,7 +95,9 @@ public sealed class HollowsAndLowSpots
     [Fact]
     public void A_hollow_makes_its_plane_uneven_and_is_told_with_what_to_add()
     {
-        var floor = new Func<PlanPoint, double>(at => Floors.Falling(0.25)(at) - Math.Max(0, Deep * (1 - (Square(at - new PlanPoint(12, 18)) / 36))));
+        var floor = new Func<PlanPoint,
+            double>(at =>
+            Floors.Falling(0.25)(at) - Math.Max(0, Deep * (1 - (Square(at - new PlanPoint(12, 18)) / 36))));
         var points = Floors.Grid(3).Read(floor, 1 / 16d, 0.3);
         var left = Floors.Facets().Of(points)[3];
         left.Slopes.IsEmpty.Should().BeTrue();
@@ -93,7 +108,10 @@ public sealed class HollowsAndLowSpots
         bump.Off.Should().BeApproximately(-Deep, 1 / 16d);
     }
 
-    /// <summary>Read on a grid of so much, a cone's fall over the next foot is off by at most what straight lines between readings lie above it: s·h²/4r at each end.</summary>
+    /// <summary>
+    /// Read on a grid of so much, a cone's fall over the next foot is off by at most what straight lines between
+    /// readings lie above it: s·h²/4r at each end.
+    /// </summary>
     [Theory]
     [InlineData(3)]
     [InlineData(6)]
@@ -130,7 +148,8 @@ public sealed class HollowsAndLowSpots
         throw new ArgumentException("Outside.", nameof(place));
     }
 
-    private static Func<PlanPoint, double> Hollow(PlanPoint middle) => at => (Slope * at.X) - Math.Max(0, Deep * (1 - (Square(at - middle) / (Across * Across))));
+    private static Func<PlanPoint, double> Hollow(PlanPoint middle) => at =>
+        (Slope * at.X) - Math.Max(0, Deep * (1 - (Square(at - middle) / (Across * Across))));
 
     private static double Square(PlanPoint way) => way.Dot(way);
 

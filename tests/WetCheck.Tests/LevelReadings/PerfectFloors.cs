@@ -4,7 +4,8 @@ using WetCheck.Model;
 namespace WetCheck.Tests.LevelReadings;
 
 /// <summary>Floors that keep to the limits are never a fault, however coarsely they are read; floors far enough past them always are.
-/// Figures: worked out apart from this project, by half-planes of all pairs; they hold by drawing datums at random, so to about a hundredth.</summary>
+/// Figures: worked out apart from this project, by half-planes of all pairs; they hold by drawing datums at random, so
+/// to about a hundredth.</summary>
 public sealed class PerfectFloors
 {
     private const double Least = 1 / 48d;
@@ -23,7 +24,9 @@ public sealed class PerfectFloors
         var wide = new[] { new Widest(), new Widest(), new Widest() };
         foreach (var told in Told(0.25, grid, mark, 60))
         {
-            told.Walls.Concat(told.Folds).Should().NotContain(fall => fall.AtLeast(Least) == LevelVerdict.Correction || fall.AtMost(Most) == LevelVerdict.Correction);
+            told.Walls.Concat(told.Folds).Should()
+                .NotContain(fall => fall.AtLeast(Least) == LevelVerdict.Correction
+                || fall.AtMost(Most) == LevelVerdict.Correction);
             wide[0].Take([told.Walls[0], told.Walls[2]], 0.25 * Floors.Valley / 18);
             wide[1].Take([told.Walls[1], told.Walls[3]], 0.25 * Floors.Valley / 30);
             wide[2].Take(told.Folds, 0.25);
@@ -43,7 +46,9 @@ public sealed class PerfectFloors
     {
         foreach (var told in Told(0.25, grid, 0, 60))
         {
-            told.Walls.Concat(told.Folds).Should().OnlyContain(fall => fall.AtLeast(Least) <= LevelVerdict.AtTheLimit && fall.AtMost(Most) <= LevelVerdict.AtTheLimit);
+            told.Walls.Concat(told.Folds).Should()
+                .OnlyContain(fall => fall.AtLeast(Least) <= LevelVerdict.AtTheLimit
+                && fall.AtMost(Most) <= LevelVerdict.AtTheLimit);
         }
     }
 
@@ -61,7 +66,8 @@ public sealed class PerfectFloors
         {
             var points = Floors.Grid(grid).WithDrain().Read(Floors.Falling(0.25), mark, random.NextDouble());
             var surface = new LevelSurface(points, Floors.Pan);
-            LowSpots.Of(surface, [points.ToList().FindIndex(point => point.At == Floors.Drain)]).Should().NotContain(spot => spot.IsCertain);
+            LowSpots.Of(surface, [points.ToList().FindIndex(point => point.At == Floors.Drain)]).Should()
+                .NotContain(spot => spot.IsCertain);
             Floors.Facets().Of(points).SelectMany(facet => Bumps.Of(facet, surface)).Should().BeEmpty();
         }
     }
@@ -98,7 +104,8 @@ public sealed class PerfectFloors
                 fall.AtLeast(Least).Should().Be(LevelVerdict.Ok);
                 fall.AtMost(Most).Should().Be(LevelVerdict.Ok);
                 wide.Take([fall], 0.3);
-                LowSpots.Of(new LevelSurface(points, Floors.Pan), Enumerable.Range(0, points.Count).Where(at => points[at].At.X == 0)).Should().BeEmpty();
+                LowSpots.Of(new LevelSurface(points, Floors.Pan),
+                    Enumerable.Range(0, points.Count).Where(at => points[at].At.X == 0)).Should().BeEmpty();
             }
         }
 
@@ -120,7 +127,8 @@ public sealed class PerfectFloors
         }
     }
 
-    private static IEnumerable<(IReadOnlyList<FallBounds> Walls, IReadOnlyList<FallBounds> Folds)> Told(double valley, double grid, double mark, int trials)
+    private static IEnumerable<(IReadOnlyList<FallBounds> Walls, IReadOnlyList<FallBounds> Folds)> Told(double valley,
+        double grid, double mark, int trials)
     {
         var (random, floor) = (new Random(30), Floors.Facets());
         for (var trial = 0; trial < trials; trial++)

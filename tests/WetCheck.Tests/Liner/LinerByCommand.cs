@@ -3,11 +3,19 @@ using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Liner;
 
-/// <summary>The cut sheet from a job. Worked out by hand: 60 x 36 between the studs, curb 4-1/2 high and wide, 3 in down outside, liner 4 in above the rough curb.</summary>
+/// <summary>
+/// The cut sheet from a job. Worked out by hand: 60 x 36 between the studs, curb 4-1/2 high and wide, 3 in down
+/// outside, liner 4 in above the rough curb.
+/// </summary>
 public sealed class LinerByCommand
 {
-    /// <summary>IRC from 2009 on asks 2 in above the finished curb (LN-01); a cap of 2 in makes 4 in above the rough one, 8-1/2 in from the floor.</summary>
-    private const string Job = "method: liner under mortar\nunits: inches\nplumbing code: IRC 2021\n" + "shower:\n  size: 58-1/4 x 35-1/8 finished\n  drain at: 29, 17\n"
+    /// <summary>
+    /// IRC from 2009 on asks 2 in above the finished curb (LN-01); a cap of 2 in makes 4 in above the rough one, 8-1/2
+    /// in from the floor.
+    /// </summary>
+    private const string Job =
+        "method: liner under mortar\nunits: inches\nplumbing code: IRC 2021\n"
+        + "shower:\n  size: 58-1/4 x 35-1/8 finished\n  drain at: 29, 17\n"
         + "walls: { adds: 7/8 }\ncurb: { height: 4-1/2, cap adds: plan 2, rough width: 4-1/2 }\nliner: { outside: plan 3 }\n";
 
     [Fact]
@@ -15,8 +23,11 @@ public sealed class LinerByCommand
     {
         var liner = Told(Job).Json["liner"]!;
         (Number(liner["upturn"]), Number(liner["along"]), Number(liner["across"])).Should().Be((8.5, 77, 56.5));
-        liner["flaps"]!.AsArray().Select(flap => ((string)flap!["side"]!, Number(flap["length"]), Number(flap["beyond"]))).Should().Equal(("entry", 60, 12), ("left", 36, 8.5), ("back", 60, 8.5), ("right", 36, 8.5));
-        liner["rolls"]!.AsArray().Select(roll => (Number(roll!["width"]), Math.Round(Number(roll["waste"]), 3))).Should().Equal((60, 0.058), (72, 0.215));
+        liner["flaps"]!.AsArray()
+            .Select(flap => ((string)flap!["side"]!, Number(flap["length"]), Number(flap["beyond"]))).Should()
+            .Equal(("entry", 60, 12), ("left", 36, 8.5), ("back", 60, 8.5), ("right", 36, 8.5));
+        liner["rolls"]!.AsArray().Select(roll => (Number(roll!["width"]), Math.Round(Number(roll["waste"]), 3)))
+            .Should().Equal((60, 0.058), (72, 0.215));
         liner["missing"]!.AsArray().Should().BeEmpty();
     }
 
@@ -24,7 +35,10 @@ public sealed class LinerByCommand
     [Fact]
     public void Inside_corners_are_pleated_and_the_curbs_get_a_piece()
     {
-        var corners = Told(Job).Json["liner"]!["corners"]!.AsArray().ToDictionary(corner => (string)corner!["corner"]!, corner => (Number(corner!["covers"]), corner["patch"]!.GetValue<bool>()));
+        var corners =
+            Told(Job).Json["liner"]!["corners"]!.AsArray()
+            .ToDictionary(corner => (string)corner!["corner"]!,
+            corner => (Number(corner!["covers"]), corner["patch"]!.GetValue<bool>()));
         corners["left-back"].Should().Be((8.5, false));
         corners["left jamb"].Should().Be((4.5, true));
     }
@@ -32,9 +46,11 @@ public sealed class LinerByCommand
     [Fact]
     public void Each_line_that_is_missing_is_named_and_nothing_is_guessed()
     {
-        var liner = Told("method: liner under mortar\nunits: inches\nplumbing code: IRC 2021\nshower: { size: 60 x 36 finished }\n").Json["liner"]!;
+        var liner = Told("method: liner under mortar\nunits: inches\nplumbing code: IRC 2021\nshower: { size: 60 x 36 "
+            + "finished }\n").Json["liner"]!;
         liner["along"].Should().BeNull();
-        liner["missing"]!.AsArray().Select(one => (string)one!["line"]!).Should().Equal("curb.height", "curb.rough width", "liner.outside", "walls.adds");
+        liner["missing"]!.AsArray().Select(one => (string)one!["line"]!).Should()
+            .Equal("curb.height", "curb.rough width", "liner.outside", "walls.adds");
     }
 
     [Theory]
@@ -50,5 +66,7 @@ public sealed class LinerByCommand
 
     [Fact]
     public void A_membrane_bonded_to_the_bed_has_no_such_sheet() =>
-        Told(Job.Replace("liner under mortar", "bonded membrane with curb", StringComparison.Ordinal).Replace("liner: { outside: plan 3 }\n", "", StringComparison.Ordinal)).Json["liner"]!["missing"]!.AsArray().Should().BeEmpty();
+        Told(Job.Replace("liner under mortar", "bonded membrane with curb", StringComparison.Ordinal)
+            .Replace("liner: { outside: plan 3 }\n", "", StringComparison.Ordinal)).Json["liner"]!["missing"]!.AsArray()
+            .Should().BeEmpty();
 }

@@ -39,7 +39,8 @@ public sealed class LinerSheets
     [InlineData(48, 60, false, 0.058)]
     [InlineData(48, 72, true, 0.097)]
     public void From_a_roll_in_one_piece(double wide, double roll, bool turned, double waste) =>
-        RollCut.Of(Sheet(wide).Size, (38.5, 30), [roll], null, 6).First(cut => cut.Turned == turned).Waste.Should().BeApproximately(waste, 0.0006);
+        RollCut.Of(Sheet(wide).Size, (38.5, 30), [roll], null, 6).First(cut => cut.Turned == turned).Waste.Should()
+            .BeApproximately(waste, 0.0006);
 
     [Fact]
     public void A_narrow_roll_needs_a_seam_clear_of_the_drain()

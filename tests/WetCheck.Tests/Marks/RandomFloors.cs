@@ -5,10 +5,14 @@ using WetCheck.Tests.Pan;
 
 namespace WetCheck.Tests.Marks;
 
-/// <summary>Floors drawn at random with corners, drain and grate on the tape, most of which some level rim fits; the same in every run.</summary>
+/// <summary>
+/// Floors drawn at random with corners, drain and grate on the tape, most of which some level rim fits; the same in
+/// every run.
+/// </summary>
 internal static class RandomFloors
 {
-    private const string Limits = "units: inches\nplumbing code: IRC 2021\naccess standard: none\nfloor: { judged: along any path, figure: inches }\n";
+    private const string Limits =
+        "units: inches\nplumbing code: IRC 2021\naccess standard: none\nfloor: { judged: along any path, figure: inches }\n";
 
     private static readonly Lazy<PanReport> s_falls = new(() =>
     {
@@ -42,11 +46,14 @@ internal static class RandomFloors
         }
 
         var job = Limits + string.Create(CultureInfo.InvariantCulture,
-            $"shower:\n  outline: \"{string.Join(' ', outline.Corners.Select(corner => string.Create(CultureInfo.InvariantCulture, $"{corner.X},{corner.Y}")))}\"\n  drain at: {drain.X}, {drain.Y}\n")
-            + (grate.Radius > 0 ? "drain: { grate: 4-1/4, grate shape: round }\n" : grate.Corners.Count > 1 ? "drain: { grate: 4-1/4, grate shape: square }\n" : "");
+            $"shower:\n  outline: \"{string.Join(' ', outline.Corners.Select(At))}\"\n  drain at: {drain.X}, {drain.Y}\n")
+            + (grate.Radius > 0 ? "drain: { grate: 4-1/4, grate shape: round }\n" : grate.Corners.Count > 1
+                ? "drain: { grate: 4-1/4, grate shape: square }\n" : "");
         var read = TheBook.Job(job);
         var known = Derive.From(read, TheBook.Book.Vocabulary);
         return (job, FloorMarks.Of(read, known, s_falls.Value), FloorMud.Of(read, TheBook.Book, known, s_falls.Value), outline, drain);
+
+        static string At(PlanPoint corner) => string.Create(CultureInfo.InvariantCulture, $"{corner.X},{corner.Y}");
     }
 
     /// <summary>A square with a corner cut off, at 45 degrees.</summary>
@@ -55,7 +62,9 @@ internal static class RandomFloors
 
     /// <summary>A square with a corner left out.</summary>
     private static IReadOnlyList<PlanPoint> Less(Random random, double side, double less) =>
-        Turned(random, [new(0, 0), new(side, 0), new(side, side - less), new(side - less, side - less), new(side - less, side), new(0, side)]);
+        Turned(random,
+            [new(0, 0), new(side, 0), new(side, side - less), new(side - less, side - less), new(side - less, side),
+            new(0, side)]);
 
     private static IReadOnlyList<PlanPoint> Turned(Random random, IReadOnlyList<PlanPoint> corners) =>
         Enumerable.Range(0, random.Next(4)).Aggregate(corners, (ring, _) => [.. ring.Select(corner => corner.Turned)]);

@@ -3,7 +3,8 @@ using WetCheck.Model;
 namespace WetCheck.Tests.Marks;
 
 /// <summary>
-/// The floor that comes of the printed marks keeps to the limits it was made for, 1/4 to 1/2 in per ft square to the walls and along the folds
+/// The floor that comes of the printed marks keeps to the limits it was made for, 1/4 to 1/2 in per ft square to the
+/// walls and along the folds
 /// (IRC P2709.3 and LN-09), checked by another triangulation.
 /// </summary>
 public sealed class RebuiltFromItsMarks
@@ -30,7 +31,10 @@ public sealed class RebuiltFromItsMarks
         }
     }
 
-    /// <summary>A floor with nothing to spare is one of which a wall's mark half a mark off breaks a limit; worked out here from the two runs alone.</summary>
+    /// <summary>
+    /// A floor with nothing to spare is one of which a wall's mark half a mark off breaks a limit; worked out here from
+    /// the two runs alone.
+    /// </summary>
     [Fact]
     public void Whether_there_is_room_is_told()
     {
@@ -87,7 +91,8 @@ public sealed class RebuiltFromItsMarks
 
     private static void OnTheTape(MarkPlan plan)
     {
-        foreach (var number in plan.Ribs.SelectMany(rib => rib.Marks.SelectMany(mark => new[] { mark.Far, mark.Height }).Append(rib.Height).Append(rib.Length)))
+        foreach (var number in plan.Ribs.SelectMany(rib => rib.Marks.SelectMany(mark => new[] { mark.Far, mark.Height })
+            .Append(rib.Height).Append(rib.Length)))
         {
             (number * 16).Should().BeApproximately(Math.Round(number * 16), 1e-9);
         }

@@ -15,9 +15,12 @@ public sealed class AgainstOtherSums
         {
             var plan = marks.Plan!;
             var ring = outline.Corners.Append(outline.Corners[0]).Select(corner => new Coordinate(corner.X, corner.Y)).ToArray();
-            var grate = plan.Taken == DrainTaken.Point ? 0 : job.Contains("round", StringComparison.Ordinal) ? Math.PI * 2.125 * 2.125 : 4.25 * 4.25;
+            var grate = plan.Taken == DrainTaken.Point ? 0 : job.Contains("round", StringComparison.Ordinal)
+                ? Math.PI * 2.125 * 2.125 : 4.25 * 4.25;
             mud.Area!.Value.Should().BeApproximately(new Polygon(new LinearRing(ring)).Area - grate, 1e-6, job);
-            mud.Fall!.Value.Should().BeApproximately(new Rebuilt([.. plan.Ribs.Select(rib => rib with { Marks = [] })], outline, drain).Volume, 0.015 * mud.Fall.Value, job);
+            mud.Fall!.Value.Should()
+                .BeApproximately(new Rebuilt([.. plan.Ribs.Select(rib => rib with { Marks = [] })], outline, drain)
+                .Volume, 0.015 * mud.Fall.Value, job);
         }
     }
 
@@ -25,7 +28,8 @@ public sealed class AgainstOtherSums
     [Fact]
     public void A_rectangle_to_a_square_grate_is_the_sum_of_small_columns()
     {
-        var mud = Told("method: bonded membrane with curb\n" + Inches + Grate + "bed: { thickness: 1-1/4 }\n" + Rectangle(48, 36, 25, 18.5)).Json["mud"]!;
+        var mud = Told("method: bonded membrane with curb\n" + Inches + Grate + "bed: { thickness: 1-1/4 }\n"
+            + Rectangle(48, 36, 25, 18.5)).Json["mud"]!;
         var (rim, sum) = (Number(mud["rim"]), 0.0);
         const double Step = 0.125;
         for (var x = Step / 2; x < 48; x += Step)

@@ -19,12 +19,17 @@ public sealed class LayersByMethod
     [InlineData("curbless bonded", "bed: { thickness: 1-1/2 }\n", "bed+")]
     [InlineData("formed tray", "", "")]
     public void Which_layers(string method, string told, string layers) =>
-        string.Join(' ', Mud(method, told)["ways"]![0]!["layers"]!.AsArray().Select(layer => (string)layer!["layer"]! + (layer["has_fall"]!.GetValue<bool>() ? "+" : ""))).Should().Be(layers);
+        string.Join(' ',
+            Mud(method, told)["ways"]![0]!["layers"]!.AsArray()
+            .Select(layer => (string)layer!["layer"]! + (layer["has_fall"]!.GetValue<bool>() ? "+" : ""))).Should()
+            .Be(layers);
 
     [Fact]
     public void A_bound_stays_a_bound()
     {
-        var layers = Mud("liner under mortar", "bed: { thickness: over 1-1/4 }\npre-slope: { at drain: 1 }\n")["ways"]![0]!["layers"]!.AsArray();
+        var layers =
+            Mud("liner under mortar",
+            "bed: { thickness: over 1-1/4 }\npre-slope: { at drain: 1 }\n")["ways"]![0]!["layers"]!.AsArray();
         (Number(layers[1]!["volume"]![0]), layers[1]!["volume"]![1]).Should().Be((60 * 36 * 1.25, null));
         layers[1]!["bags"]![0]!["whole"]![1].Should().BeNull();
     }
@@ -35,7 +40,9 @@ public sealed class LayersByMethod
     [InlineData("", "method", null)]
     public void What_is_not_known_is_named(string method, string line, string? also)
     {
-        var missing = Told(method + Inches + Grate + Rectangle(48, 36)).Json["mud"]!["missing"]!.AsArray().Select(one => (string)one!["line"]!);
+        var missing =
+            Told(method + Inches + Grate + Rectangle(48, 36)).Json["mud"]!["missing"]!.AsArray()
+            .Select(one => (string)one!["line"]!);
         missing.Should().Equal(new[] { line, also }.OfType<string>());
     }
 
@@ -55,11 +62,17 @@ public sealed class LayersByMethod
     [MemberData(nameof(Jobs))]
     public void Sheets_fit_a_screen_and_end_as_every_list(string job)
     {
-        foreach (var method in Depth.OneOf(2, new[] { "", "method: liner under mortar\n", "method: curbless bonded\nbed: { thickness: over 1-1/4 in }\ntile: { floor adds: 1/2 in }\n", "method: formed tray\n", "method: tub surround\n" }))
+        foreach (var method in Depth.OneOf(2,
+            new[] { "", "method: liner under mortar\n",
+            "method: curbless bonded\nbed: { thickness: over 1-1/4 in }\ntile: { floor adds: 1/2 in }\n",
+            "method: formed tray\n", "method: tub surround\n" }))
         {
             var walk = TheBook.Walk("job: Elm\n" + method + job);
             var floor = FloorSheets.Of(walk.Job, walk.Book);
-            foreach (var (text, language) in new[] { "en", "es" }.SelectMany(language => new[] { (MudText.Of(floor, walk, language, ""), language), (MarksText.Of(floor, walk, language, ""), language) }))
+            foreach (var (text, language) in new[] { "en", "es" }
+                .SelectMany(language =>
+                new[] { (MudText.Of(floor, walk, language, ""), language),
+                (MarksText.Of(floor, walk, language, ""), language) }))
             {
                 text.Split('\n').Should().OnlyContain(line => line.Length <= 78);
                 text.Should().NotContain("{").And.NotMatchRegex("(?i)approved|aprobado");

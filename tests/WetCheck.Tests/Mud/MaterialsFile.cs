@@ -8,7 +8,9 @@ public sealed class MaterialsFile
 {
     [Fact]
     public void Each_figure_has_its_row_of_the_sources() =>
-        TheBook.Book.Materials.Rows.Select(one => one.Row).Distinct().Should().Equal("TS-10", "MB-07", "TS-01", "MB-90", "TL-09", "MB-14", "MB-10", "MB-08").And.BeSubsetOf(TheBook.Book.Sources.Keys);
+        TheBook.Book.Materials.Rows.Select(one => one.Row).Distinct().Should()
+            .Equal("TS-10", "MB-07", "TS-01", "MB-90", "TL-09", "MB-14", "MB-10", "MB-08")
+            .And.BeSubsetOf(TheBook.Book.Sources.Keys);
 
     /// <summary>What nobody has published is called what it is.</summary>
     [Fact]
@@ -24,16 +26,20 @@ public sealed class MaterialsFile
     [InlineData("morter: { pounds: 3 }\n", 1, "mortar")]
     public void What_is_wrong_is_named_with_its_place(string text, int line, string says)
     {
-        var files = Repository.In("rules/", "").Select(file => file["rules/".Length..]).Select(file => (file, file == "materials.yaml" ? text : Repository.Read("rules/" + file))).ToList();
+        var files = Repository.In("rules/", "").Select(file => file["rules/".Length..])
+            .Select(file => (file, file == "materials.yaml" ? text : Repository.Read("rules/" + file))).ToList();
         var (book, _, problems) = RuleBookReader.Read(files);
         book.Should().BeNull();
-        problems.Should().Contain(problem => problem.At.File == "materials.yaml" && problem.At.Line == line && problem.Say.Contains(says, StringComparison.Ordinal));
+        problems.Should()
+            .Contain(problem => problem.At.File == "materials.yaml" && problem.At.Line == line
+            && problem.Say.Contains(says, StringComparison.Ordinal));
     }
 
     [Fact]
     public void Without_the_file_there_are_no_figures()
     {
-        var files = Repository.In("rules/", "").Where(file => file != "rules/materials.yaml").Select(file => (file["rules/".Length..], Repository.Read(file))).ToList();
+        var files = Repository.In("rules/", "").Where(file => file != "rules/materials.yaml")
+            .Select(file => (file["rules/".Length..], Repository.Read(file))).ToList();
         RuleBookReader.Read(files).Book!.Materials.Should().BeSameAs(Model.Materials.None);
     }
 }

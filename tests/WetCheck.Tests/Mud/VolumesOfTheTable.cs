@@ -3,7 +3,10 @@ using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Mud;
 
-/// <summary>Every row of requirements O-06, 36 x 60 each: water (V-P S20), weight of a bed (V-Q S46), yields of bags (V-S S54), volumes (D).</summary>
+/// <summary>
+/// Every row of requirements O-06, 36 x 60 each: water (V-P S20), weight of a bed (V-Q S46), yields of bags (V-S S54),
+/// volumes (D).
+/// </summary>
 public sealed class VolumesOfTheTable
 {
     private const double CubicFoot = 1728;
@@ -40,7 +43,9 @@ public sealed class VolumesOfTheTable
     {
         var bed = Bed("1-1/2");
         (Number(bed["volume"]![0]) / CubicFoot).Should().BeApproximately(1.875, 1e-6);
-        var bags = bed["bags"]!.AsArray().ToDictionary(bag => Number(bag!["pounds"]), bag => (Exact: Number(bag!["exact"]![0]), Whole: Number(bag["whole"]![0])));
+        var bags = bed["bags"]!.AsArray()
+            .ToDictionary(bag => Number(bag!["pounds"]),
+            bag => (Exact: Number(bag!["exact"]![0]), Whole: Number(bag["whole"]![0])));
         bags[80].Should().Be((3.125, 4));
         bags[60].Exact.Should().BeApproximately(4.17, 5e-3);
         bags[60].Whole.Should().Be(5);
@@ -61,7 +66,9 @@ public sealed class VolumesOfTheTable
     [Fact]
     public void A_plane_to_a_channel()
     {
-        var mud = Told(Inches + "method: curbless bonded\nshower:\n  size: 60 x 36 finished\n  drain at: 30, 34\ndrain: { form: channel, grate: 4, channel length: 60, channel runs: side to side }\nbed: { thickness: 1 }\n").Json["mud"]!;
+        var mud = Told(Inches
+            + "method: curbless bonded\nshower:\n  size: 60 x 36 finished\n  drain at: 30, 34\ndrain: { form: "
+            + "channel, grate: 4, channel length: 60, channel runs: side to side }\nbed: { thickness: 1 }\n").Json["mud"]!;
         var rim = Number(mud["rim"]);
         Number(mud["ways"]![0]!["volume"]![0]).Should().BeApproximately(60 * 32 * (1 + (rim / 2)), 1e-3);
     }
@@ -76,8 +83,11 @@ public sealed class VolumesOfTheTable
     }
 
     /// <summary>The even bed over a liner.</summary>
-    private static JsonNode Bed(string thick) => Mud("liner under mortar", "0.729", thick)["ways"]![0]!["layers"]!.AsArray().Single(layer => (string)layer!["layer"]! == "bed")!;
+    private static JsonNode Bed(string thick) =>
+        Mud("liner under mortar", "0.729", thick)["ways"]![0]!["layers"]!.AsArray()
+        .Single(layer => (string)layer!["layer"]! == "bed")!;
 
     private static JsonNode Mud(string method, string rim, string thick) =>
-        Told($"method: {method}\n" + Inches.Replace("floor: {", $"floor: {{ rim: {rim},", StringComparison.Ordinal) + $"bed: {{ thickness: {thick} }}\n" + Rectangle(60, 36)).Json["mud"]!;
+        Told($"method: {method}\n" + Inches.Replace("floor: {", $"floor: {{ rim: {rim},", StringComparison.Ordinal)
+            + $"bed: {{ thickness: {thick} }}\n" + Rectangle(60, 36)).Json["mud"]!;
 }

@@ -2,7 +2,10 @@ using WetCheck.Geometry;
 
 namespace WetCheck.Tests.Pan;
 
-/// <summary>Planes of a floor against the lower convex hull of rim and grate, by trying every three points; and against rays, where the room is not convex.</summary>
+/// <summary>
+/// Planes of a floor against the lower convex hull of rim and grate, by trying every three points; and against rays,
+/// where the room is not convex.
+/// </summary>
 public sealed class AgainstTheHull
 {
     private const double Rim = 0.75;
@@ -21,7 +24,8 @@ public sealed class AgainstTheHull
             var hull = Lower([.. outline.Corners.Select(corner => (corner, Rim)), .. grate.Corners.Select(corner => (corner + at, 0.0))]);
             foreach (var facet in facets)
             {
-                hull.Any(slope => (slope - facet.Slope).Length < 1e-9 * facet.Slope.Length).Should().BeTrue($"room {room} has a plane at {facet.Wall}");
+                hull.Any(slope => (slope - facet.Slope).Length < 1e-9 * facet.Slope.Length).Should()
+                    .BeTrue($"room {room} has a plane at {facet.Wall}");
             }
 
             foreach (var slope in hull.Where(slope => slope.Length > 1e-9))
@@ -69,7 +73,9 @@ public sealed class AgainstTheHull
     }
 
     private static double ToTheRim(Outline outline, PlanPoint from, PlanPoint way) => outline.Walls
-        .Select(wall => (Far: (wall.From - from).Cross(wall.To - wall.From) / way.Cross(wall.To - wall.From), At: (wall.From - from).Cross(way) / way.Cross(wall.To - wall.From)))
+        .Select(wall =>
+            (Far: (wall.From - from).Cross(wall.To - wall.From) / way.Cross(wall.To - wall.From),
+            At: (wall.From - from).Cross(way) / way.Cross(wall.To - wall.From)))
         .Where(hit => hit.Far > 0 && hit.At is > -1e-12 and < 1 + 1e-12).Min(hit => hit.Far);
 
     private static List<PlanPoint> Lower(List<(PlanPoint At, double Height)> points)

@@ -2,14 +2,20 @@ using WetCheck.Geometry;
 
 namespace WetCheck.Tests.Pan;
 
-/// <summary>Values computed with double precision by programs that share no code with this project, and those of requirements O-05 where it is named.</summary>
+/// <summary>
+/// Values computed with double precision by programs that share no code with this project, and those of requirements
+/// O-05 where it is named.
+/// </summary>
 public sealed class CheckValues
 {
     private const double Grate = 2.125;
     private static readonly FallLimits s_square = new(1 / 48d, 1 / 24d, FallMeasure.Square);
     private static readonly FallLimits s_valley = new(1 / 48d, 1 / 24d, FallMeasure.Valley);
 
-    /// <summary>Rim, long walls, short walls, valley in inches and inches per foot, the drain in the middle; falls between 1/4 and 1/2.</summary>
+    /// <summary>
+    /// Rim, long walls, short walls, valley in inches and inches per foot, the drain in the middle; falls between 1/4
+    /// and 1/2.
+    /// </summary>
     public static TheoryData<double, double, string, string, double, double, double, double, bool> Rectangles => new()
     {
         { 60, 30, "square", "point", 0.6250, 0.5000, 0.2500, 0.2236, true },
@@ -32,7 +38,8 @@ public sealed class CheckValues
 
     [Theory]
     [MemberData(nameof(Rectangles))]
-    public void A_rectangle_with_its_drain_in_the_middle(double width, double depth, string measure, string drain, double rim, double onLong, double onShort, double valley, bool within)
+    public void A_rectangle_with_its_drain_in_the_middle(double width, double depth, string measure, string drain,
+        double rim, double onLong, double onShort, double valley, bool within)
     {
         var limits = measure == "square" ? s_square : s_valley;
         var pan = Middle(width, depth, drain == "grate" ? Geometry.Grate.Square(Grate) : Geometry.Grate.Point);
@@ -74,13 +81,18 @@ public sealed class CheckValues
     [InlineData(60, 40, "square", Grate, 7.875, 3.938, 62.0)]
     public void Where_a_drain_may_stand(double width, double depth, string measure, double half, double x, double y, double area)
     {
-        var region = DrainRegion.Of(Outline.Rectangle(width, depth), half > 0 ? Geometry.Grate.Square(half) : Geometry.Grate.Point, measure == "square" ? s_square : s_valley)!;
+        var region =
+            DrainRegion.Of(Outline.Rectangle(width, depth),
+            half > 0 ? Geometry.Grate.Square(half) : Geometry.Grate.Point, measure == "square" ? s_square : s_valley)!;
         region.Edge.Max(point => point.X - (width / 2)).Should().BeApproximately(x, 6e-4);
         region.Edge.Max(point => point.Y - (depth / 2)).Should().BeApproximately(y, 6e-4);
         Outline.AreaOf(region.Edge).Should().BeApproximately(area, area * 2e-3 + 0.06);
     }
 
-    /// <summary>O-05: a run of 48 in at 1/4 in per ft drops 1.00 in (V-Q S23); one of 8 in drops 0.167 to 0.333 in between 1/4 and 1/2 (D).</summary>
+    /// <summary>
+    /// O-05: a run of 48 in at 1/4 in per ft drops 1.00 in (V-Q S23); one of 8 in drops 0.167 to 0.333 in between 1/4
+    /// and 1/2 (D).
+    /// </summary>
     [Theory]
     [InlineData(48, 1.00, 2.00)]
     [InlineData(8, 0.167, 0.333)]
@@ -110,14 +122,17 @@ public sealed class CheckValues
     [InlineData(60, 36, 1.944)]
     [InlineData(48, 36, 1.667)]
     [InlineData(36, 36, 1.414)]
-    public void The_best_ratio_of_a_rectangle(double width, double depth, double ratio) => Best(Outline.Rectangle(width, depth)).Ratio.Should().BeApproximately(ratio, 5e-4);
+    public void The_best_ratio_of_a_rectangle(double width, double depth, double ratio) =>
+        Best(Outline.Rectangle(width, depth)).Ratio.Should().BeApproximately(ratio, 5e-4);
 
     [Theory]
     [InlineData(12, 1.803, 24)]
     [InlineData(24, 2.539, 18)]
     public void The_best_ratio_of_an_l(double less, double ratio, double at)
     {
-        var (place, best) = Best(new Outline([new(0, 0), new(60, 0), new(60, 60 - less), new(60 - less, 60 - less), new(60 - less, 60), new(0, 60)]));
+        var (place, best) =
+            Best(new Outline([new(0, 0), new(60, 0), new(60, 60 - less), new(60 - less, 60 - less), new(60 - less, 60),
+            new(0, 60)]));
         best.Should().BeApproximately(ratio, 5e-4);
         (place - new PlanPoint(at, at)).Length.Should().BeLessThan(1e-3);
     }
@@ -155,11 +170,13 @@ public sealed class CheckValues
     [InlineData(60, 34, Grate, 0.0388)]
     [InlineData(60, 36, Grate, 0.0069)]
     public void A_rim_that_dips_so_much_will_do(double width, double depth, double half, double dip) =>
-        RimDip.Of(Middle(width, depth, half > 0 ? Geometry.Grate.Square(half) : Geometry.Grate.Point), s_valley)!.Dip.Should().BeApproximately(dip, 6e-5);
+        RimDip.Of(Middle(width, depth, half > 0 ? Geometry.Grate.Square(half) : Geometry.Grate.Point),
+            s_valley)!.Dip.Should().BeApproximately(dip, 6e-5);
 
     private static Outline NeoAngle { get; } = new([new(0, 0), new(38, 0), new(38, 20), new(20, 38), new(0, 38)]);
 
-    private static (PlanPoint Place, double Ratio) Best(Outline outline) => new Strain(outline, Geometry.Grate.Point, FallMeasure.Valley).Best();
+    private static (PlanPoint Place, double Ratio) Best(Outline outline) =>
+        new Strain(outline, Geometry.Grate.Point, FallMeasure.Valley).Best();
 
     private static Geometry.Pan Middle(double width, double depth, Grate grate) =>
         new(Outline.Rectangle(width, depth), new(width / 2, depth / 2), grate);

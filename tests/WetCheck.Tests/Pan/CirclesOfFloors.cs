@@ -24,7 +24,8 @@ public sealed class CirclesOfFloors
     /// <summary>A neo-angle floor 36 x 36 with 18 in fronts: it touches both back walls and the slanted one, so r (2 + √2) = 54.</summary>
     [Fact]
     public void Of_a_neo_angle() =>
-        InscribedCircle.Of(new Outline([new(0, 0), new(36, 0), new(36, 18), new(18, 36), new(0, 36)])).Radius.Should().BeInRange((54 / (2 + Math.Sqrt(2))) - Near, (54 / (2 + Math.Sqrt(2))) + 1e-9);
+        InscribedCircle.Of(new Outline([new(0, 0), new(36, 0), new(36, 18), new(18, 36), new(0, 36)])).Radius.Should()
+            .BeInRange((54 / (2 + Math.Sqrt(2))) - Near, (54 / (2 + Math.Sqrt(2))) + 1e-9);
 
     [Fact]
     public void It_is_that_of_a_general_geometry_library()
@@ -55,7 +56,9 @@ public sealed class CirclesOfFloors
                 {
                     if (outline.Contains(new(x, y)))
                     {
-                        most = Math.Max(most, Enumerable.Range(0, outline.Corners.Count).Min(at => ToEdge(outline.CornerAt(at), outline.CornerAt(at + 1), x, y)));
+                        most = Math.Max(most,
+                            Enumerable.Range(0, outline.Corners.Count)
+                            .Min(at => ToEdge(outline.CornerAt(at), outline.CornerAt(at + 1), x, y)));
                     }
                 }
             }
@@ -66,7 +69,8 @@ public sealed class CirclesOfFloors
 
     private static double ToEdge(PlanPoint a, PlanPoint b, double x, double y)
     {
-        var share = Math.Clamp((((x - a.X) * (b.X - a.X)) + ((y - a.Y) * (b.Y - a.Y))) / (((b.X - a.X) * (b.X - a.X)) + ((b.Y - a.Y) * (b.Y - a.Y))), 0, 1);
+        var share = Math.Clamp((((x - a.X) * (b.X - a.X)) + ((y - a.Y) * (b.Y - a.Y))) / (((b.X - a.X) * (b.X - a.X))
+            + ((b.Y - a.Y) * (b.Y - a.Y))), 0, 1);
         return Math.Sqrt(Math.Pow(x - a.X - (share * (b.X - a.X)), 2) + Math.Pow(y - a.Y - (share * (b.Y - a.Y)), 2));
     }
 }

@@ -3,7 +3,8 @@ using WetCheck.Geometry;
 namespace WetCheck.Tests.Pan;
 
 /// <summary>
-/// Rim dips of floors drawn at random against all heights of a grid, tried one after the other: a height at each corner and at the foot of the
+/// Rim dips of floors drawn at random against all heights of a grid, tried one after the other: a height at each corner
+/// and at the foot of the
 /// drain on each wall, every plane from its three points. Code of the test alone.
 /// </summary>
 public sealed class DipsByBruteForce
@@ -46,7 +47,8 @@ public sealed class DipsByBruteForce
             var reached = Enumerable.Range(0, heights.Length).Select(height => height == first).ToArray();
             foreach (var wall in walls)
             {
-                reached = [.. Enumerable.Range(0, heights.Length).Select(to => Enumerable.Range(0, heights.Length).Any(from => reached[from] && wall[from, to]))];
+                reached = [.. Enumerable.Range(0, heights.Length)
+                    .Select(to => Enumerable.Range(0, heights.Length).Any(from => reached[from] && wall[from, to]))];
             }
 
             return reached[first];
@@ -61,9 +63,12 @@ public sealed class DipsByBruteForce
         var table = new bool[heights.Length, heights.Length];
         for (var (from, to) = (0, 0); from < heights.Length; (from, to) = to + 1 < heights.Length ? (from, to + 1) : (from + 1, 0))
         {
-            table[from, to] = heights[from] >= (s_limits.Least * pan.Folds[at]) - 1e-9 && heights[to] >= (s_limits.Least * pan.Folds[next]) - 1e-9
+            table[from, to] =
+                heights[from] >= (s_limits.Least * pan.Folds[at]) - 1e-9
+                && heights[to] >= (s_limits.Least * pan.Folds[next]) - 1e-9
                 && heights.Any(middle => middle >= (s_limits.Least * pan.Runs[at]) - 1e-9
-                    && Slope(wall.From, heights[from], foot, middle, pan.Drain) <= s_limits.Most + 1e-9 && Slope(foot, middle, wall.To, heights[to], pan.Drain) <= s_limits.Most + 1e-9);
+                    && Slope(wall.From, heights[from], foot, middle, pan.Drain) <= s_limits.Most + 1e-9
+                        && Slope(foot, middle, wall.To, heights[to], pan.Drain) <= s_limits.Most + 1e-9);
         }
 
         return table;
@@ -73,6 +78,7 @@ public sealed class DipsByBruteForce
     {
         var (u, v) = (a - drain, b - drain);
         var twice = u.Cross(v);
-        return Math.Sqrt(Math.Pow(((heightA * v.Y) - (heightB * u.Y)) / twice, 2) + Math.Pow(((heightB * u.X) - (heightA * v.X)) / twice, 2));
+        return Math.Sqrt(Math.Pow(((heightA * v.Y) - (heightB * u.Y)) / twice, 2)
+            + Math.Pow(((heightB * u.X) - (heightA * v.X)) / twice, 2));
     }
 }

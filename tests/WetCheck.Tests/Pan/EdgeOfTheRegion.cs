@@ -2,7 +2,10 @@ using WetCheck.Geometry;
 
 namespace WetCheck.Tests.Pan;
 
-/// <summary>At the edge of where a drain may stand the rim has one height; inside it has room, outside none. The edge against halving.</summary>
+/// <summary>
+/// At the edge of where a drain may stand the rim has one height; inside it has room, outside none. The edge against
+/// halving.
+/// </summary>
 public sealed class EdgeOfTheRegion
 {
     [Theory]

@@ -8,7 +8,10 @@ namespace WetCheck.Tests.Pan;
 /// </summary>
 public sealed class FallsByCommand
 {
-    /// <summary>O-05: 60 x 36, 1/4 in per ft on the fold: rise 0.729, short way 0.486. 60 x 30: 0.699, 0.559, over the most. 36 x 36: 0.530, 0.354.</summary>
+    /// <summary>
+    /// O-05: 60 x 36, 1/4 in per ft on the fold: rise 0.729, short way 0.486. 60 x 30: 0.699, 0.559, over the most. 36
+    /// x 36: 0.530, 0.354.
+    /// </summary>
     [Theory]
     [InlineData(60, 36, 0.729, 0.486, true)]
     [InlineData(60, 30, 0.699, 0.559, false)]
@@ -42,13 +45,15 @@ public sealed class FallsByCommand
     [InlineData(true, 1440, 900, true)]
     [InlineData(true, 1445, 900, false)]
     public void O05_how_long_for_its_width(bool metric, double width, double depth, bool feasible) =>
-        Case(Told((metric ? Metric : Inches) + Rectangle(width, depth)).Json, "square", "point")["feasible"]!.GetValue<bool>().Should().Be(feasible);
+        Case(Told((metric ? Metric : Inches) + Rectangle(width, depth)).Json, "square",
+            "point")["feasible"]!.GetValue<bool>().Should().Be(feasible);
 
     /// <summary>O-05: 1:48 is 1/4 in per ft exactly; the access rule asks it along any way whatever the inspector reads.</summary>
     [Fact]
     public void O05_an_access_standard_reads_along_the_folds()
     {
-        var json = Told("units: inches\nplumbing code: IRC 2021\naccess standard: ADA 2010\nfloor: { judged: square to the wall, figure: inches }\n" + Rectangle(36, 36)).Json;
+        var json = Told("units: inches\nplumbing code: IRC 2021\naccess standard: ADA 2010\nfloor: { judged: square "
+            + "to the wall, figure: inches }\n" + Rectangle(36, 36)).Json;
         var limits = json["limits"]!.AsArray().Single(one => (string)one!["measure"]! == "along-folds")!;
         Number(limits["least"]).Should().Be(0.25);
         limits["disputed"]!.GetValue<bool>().Should().BeFalse();
@@ -58,7 +63,8 @@ public sealed class FallsByCommand
     /// <summary>Rim, fall on the 60 in walls and on the short ones, fold; computed.</summary>
     [Theory]
     [MemberData(nameof(CheckValues.Rectangles), MemberType = typeof(CheckValues))]
-    public void Sixty_wide(double width, double depth, string measure, string drain, double rim, double onLong, double onShort, double valley, bool within)
+    public void Sixty_wide(double width, double depth, string measure, string drain, double rim, double onLong,
+        double onShort, double valley, bool within)
     {
         var one = Case(Told(Inches + Grate + Rectangle(width, depth)).Json, measure == "valley" ? "along-folds" : measure, drain);
         var least = Number(one["rim_window"]![0]);
@@ -135,6 +141,7 @@ public sealed class FallsByCommand
         square.Select(one => Number(one!["least"])).Should().Equal(0.25, 0.24);
         square.Select(one => (string)one!["held"]![0]!).Should().Equal("inches", "per cent");
         square[0]!["codes"]!.AsArray().Select(code => (string)code!).Should().BeEquivalentTo("IRC", "IPC", "UPC");
-        json["limits"]!.AsArray().Where(one => (string)one!["measure"]! == "along-folds").Should().OnlyContain(one => one!["disputed"]!.GetValue<bool>());
+        json["limits"]!.AsArray().Where(one => (string)one!["measure"]! == "along-folds").Should()
+            .OnlyContain(one => one!["disputed"]!.GetValue<bool>());
     }
 }

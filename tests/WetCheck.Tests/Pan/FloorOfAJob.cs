@@ -8,7 +8,8 @@ namespace WetCheck.Tests.Pan;
 internal static class FloorOfAJob
 {
     /// <summary>All that decides the limits is said: 1/4 to 1/2 in per ft, square and along the folds.</summary>
-    public const string Inches = "units: inches\nplumbing code: IRC 2021\naccess standard: none\nfloor: { judged: along any path, figure: inches }\n";
+    public const string Inches =
+        "units: inches\nplumbing code: IRC 2021\naccess standard: none\nfloor: { judged: along any path, figure: inches }\n";
 
     public const string Metric = "units: millimetres\nplumbing code: NCC 2022\nbuilding code: NCC 2022\n";
 
@@ -21,7 +22,8 @@ internal static class FloorOfAJob
         return (ran.Code, JsonNode.Parse(ran.Results)!, ran.Messages);
     }
 
-    public static string Rectangle(double width, double depth, double? x = null, double? y = null) => string.Create(CultureInfo.InvariantCulture,
+    public static string Rectangle(double width, double depth, double? x = null, double? y = null) =>
+        string.Create(CultureInfo.InvariantCulture,
         $"shower:\n  size: {width} x {depth} finished\n  drain at: {x ?? width / 2}, {y ?? depth / 2}\n");
 
     /// <summary>The one case of a measure and a way to take the drain.</summary>
@@ -30,5 +32,6 @@ internal static class FloorOfAJob
 
     public static double Number(JsonNode? node) => node!.GetValue<double>();
 
-    public static double Slope(JsonNode one, string side) => Number(one["walls"]!.AsArray().Single(wall => (string)wall!["side"]! == side)!["slope"]);
+    public static double Slope(JsonNode one, string side) =>
+        Number(one["walls"]!.AsArray().Single(wall => (string)wall!["side"]! == side)!["slope"]);
 }

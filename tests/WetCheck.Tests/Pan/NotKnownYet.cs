@@ -25,14 +25,21 @@ public sealed class NotKnownYet
     [Fact]
     public void What_it_says_to_write_can_be_written()
     {
-        var all = new Dictionary<string, string> { ["shower.size"] = "60 x 36 finished", ["shower.drain at"] = "30, 18", ["drain.grate"] = "4-1/4", ["drain.grate shape"] = "square" };
+        var all = new Dictionary<string, string>
+        {
+            ["shower.size"] = "60 x 36 finished",
+            ["shower.drain at"] = "30, 18",
+            ["drain.grate"] = "4-1/4",
+            ["drain.grate shape"] = "square",
+        };
         var job = Inches;
         for (var steps = 0; steps < 4; steps++)
         {
             var missing = Told(job).Json["missing"]!.AsArray().ToList();
             missing.Should().OnlyContain(one => all[(string)one!["line"]!] == (string)one["write"]!);
             job = Inches + string.Concat(all.Take(steps + 1).GroupBy(line => line.Key.Split('.')[0])
-                .Select(section => $"{section.Key}:\n{string.Concat(section.Select(line => $"  {line.Key.Split('.')[1]}: {line.Value}\n"))}"));
+                .Select(section =>
+                    $"{section.Key}:\n{string.Concat(section.Select(line => $"  {line.Key.Split('.')[1]}: {line.Value}\n"))}"));
         }
 
         Told(job).Json["missing"]!.AsArray().Should().BeEmpty();

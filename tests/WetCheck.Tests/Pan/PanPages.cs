@@ -14,10 +14,13 @@ public sealed class PanPages
 
     public static TheoryData<string> Jobs =>
     [
-        "", "units: inches\n", Inches + Grate + Rectangle(60, 30), Inches + Grate + Rectangle(60, 36), Metric + Rectangle(1800, 900), Inches + Rectangle(48, 36, 12, 18),
+        "", "units: inches\n", Inches + Grate + Rectangle(60, 30), Inches + Grate + Rectangle(60, 36), Metric
+            + Rectangle(1800, 900), Inches + Rectangle(48, 36, 12, 18),
         "units: inches\nshower:\n  outline: 60 x 60 less 24 x 24 at right-back\n  drain at: 48, 12\n",
-        Inches + "shower:\n  outline: 38 x 38 clipped 18 x 18 at right-back\n  drain at: 17, 17\ndrain: { grate: 4-1/4, grate shape: round }\n",
-        Inches + "shower:\n  outline: 60 x 36\n  drain at: 30, 34\ndrain: { form: channel, grate: 4, channel length: 60, channel runs: side to side }\n",
+        Inches + "shower:\n  outline: 38 x 38 clipped 18 x 18 at right-back\n  drain at: 17, 17\ndrain: { grate: "
+            + "4-1/4, grate shape: round }\n",
+        Inches + "shower:\n  outline: 60 x 36\n  drain at: 30, 34\ndrain: { form: channel, grate: 4, channel length: "
+            + "60, channel runs: side to side }\n",
     ];
 
     [Theory]
@@ -60,6 +63,7 @@ public sealed class PanPages
     {
         using var document = JsonDocument.Parse(json.ToJsonString());
         var result = s_schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        return [.. (result.Details ?? []).Append(result).Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}")];
+        return [.. (result.Details ?? []).Append(result).Where(d => d.Errors is { Count: > 0 })
+            .Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}")];
     }
 }

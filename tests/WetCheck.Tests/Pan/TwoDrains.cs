@@ -3,7 +3,10 @@ using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Pan;
 
-/// <summary>A floor with two drains: two parts that share a level ridge, and the rim. Figures computed by programs that share no code with this project.</summary>
+/// <summary>
+/// A floor with two drains: two parts that share a level ridge, and the rim. Figures computed by programs that share no
+/// code with this project.
+/// </summary>
 public sealed class TwoDrains
 {
     /// <summary>60 x 30 with drains at its quarters: rim 0.442 along the folds, the steepest plane 0.354 in per ft.</summary>
@@ -22,7 +25,10 @@ public sealed class TwoDrains
         Case(Told(Inches + Rectangle(60, 30)).Json, "along-folds", "point")["feasible"]!.GetValue<bool>().Should().BeFalse();
     }
 
-    /// <summary>Worked out by hand: 40 x 20 and 20 x 20 parts; the larger asks for the rim, the smaller caps it at 10 in of 1/2 in per ft.</summary>
+    /// <summary>
+    /// Worked out by hand: 40 x 20 and 20 x 20 parts; the larger asks for the rim, the smaller caps it at 10 in of 1/2
+    /// in per ft.
+    /// </summary>
     [Fact]
     public void Parts_of_different_size_share_one_window()
     {
@@ -37,9 +43,11 @@ public sealed class TwoDrains
     public void A_second_drain_off_the_floor_is_named_on_its_own_line()
     {
         var json = Told(Inches + Rectangle(60, 30, 15, 15) + "  second drain at: 70, 15\n").Json;
-        json["missing"]!.AsArray().Select(one => ((string)one!["kind"]!, (string)one["line"]!)).Should().Contain(("drain-outside", "shower.second drain at"));
+        json["missing"]!.AsArray().Select(one => ((string)one!["kind"]!, (string)one["line"]!)).Should()
+            .Contain(("drain-outside", "shower.second drain at"));
         json["cases"]!.AsArray().Should().OnlyContain(one => one!["part"] == null);
     }
 
-    private static IEnumerable<JsonNode> Along(JsonNode json) => json["cases"]!.AsArray().Select(one => one!).Where(one => (string)one["measure"]! == "along-folds");
+    private static IEnumerable<JsonNode> Along(JsonNode json) =>
+        json["cases"]!.AsArray().Select(one => one!).Where(one => (string)one["measure"]! == "along-folds");
 }

@@ -20,14 +20,19 @@ public sealed class WaysOutOfAFloor
         var two = ways.OfType<WayOut.TwoDrains>().Single();
         two.Rim.Should().BeApproximately(0.442, 5e-4);
         (12 * two.Steepest).Should().BeApproximately(0.354, 5e-4);
-        two.Drains.Select(drain => drain.X).Order().Should().SatisfyRespectively(x => x.Should().BeApproximately(15, 1e-6), x => x.Should().BeApproximately(45, 1e-6));
+        two.Drains.Select(drain => drain.X).Order().Should()
+            .SatisfyRespectively(x => x.Should().BeApproximately(15, 1e-6), x => x.Should().BeApproximately(45, 1e-6));
     }
 
     [Fact]
     public void A_drain_in_the_wrong_place_moves_first() =>
-        WaysOut.Of(Outline.Rectangle(48, 36), new(12, 18), Grate.Point, s_square).OfType<WayOut.MoveDrain>().Single().By.Should().BeApproximately(4, 1e-6);
+        WaysOut.Of(Outline.Rectangle(48, 36), new(12, 18), Grate.Point, s_square).OfType<WayOut.MoveDrain>().Single()
+            .By.Should().BeApproximately(4, 1e-6);
 
-    /// <summary>An L with legs of 24, the drain far out in one: the way to the far corner bends at the inner one and is 70.10 long, a rise of 1.460.</summary>
+    /// <summary>
+    /// An L with legs of 24, the drain far out in one: the way to the far corner bends at the inner one and is 70.10
+    /// long, a rise of 1.460.
+    /// </summary>
     [Fact]
     public void Where_the_drain_cannot_see_a_wall_the_way_goes_round_the_corner()
     {
@@ -42,17 +47,21 @@ public sealed class WaysOutOfAFloor
     public void A_split_floor_keeps_within_its_limits()
     {
         var limits = s_square with { Most = 1 / 12d };
-        var (drain, corners) = (new PlanPoint(42, 18), new PlanPoint[] { new(0, 0), new(60, 0), new(60, 36), new(36, 36), new(36, 60), new(0, 60) });
+        var (drain, corners) =
+            (new PlanPoint(42, 18),
+            new PlanPoint[] { new(0, 0), new(60, 0), new(60, 36), new(36, 36), new(36, 60), new(0, 60) });
         var split = WaysOut.Of(new Outline(corners), drain, Grate.Point, limits).OfType<WayOut.Split>().Single();
         split.LowHeight.Should().BeApproximately((split.Low - drain).Length / 48, 1e-12);
         split.Line.From.Y.Should().Be(split.Line.To.Y).And.Be(36);
         foreach (var (a, b, to, height) in new[]
         {
             (corners[0], corners[1], drain, 0.0), (corners[1], corners[2], drain, 0.0), (corners[5], corners[0], drain, 0.0),
-            (corners[3], corners[4], split.Low, split.LowHeight), (corners[4], corners[5], split.Low, split.LowHeight), (corners[5], new(0, 36), split.Low, split.LowHeight),
+            (corners[3], corners[4], split.Low, split.LowHeight), (corners[4], corners[5], split.Low, split.LowHeight),
+                (corners[5], new(0, 36), split.Low, split.LowHeight),
         })
         {
-            new Facet(null, [a, b, to], [split.Rim, split.Rim, height]).Slope.Length.Should().BeInRange(limits.Least - 1e-12, limits.Most + 1e-12);
+            new Facet(null, [a, b, to], [split.Rim, split.Rim, height]).Slope.Length.Should()
+                .BeInRange(limits.Least - 1e-12, limits.Most + 1e-12);
         }
     }
 
@@ -63,7 +72,9 @@ public sealed class WaysOutOfAFloor
         for (var room = 0; room < 200; room++)
         {
             var (outline, _) = RandomRooms.Star(random);
-            var cuts = Enumerable.Range(0, outline.Corners.Count).Where(outline.IsInsideOut).SelectMany(corner => FloorCut.FromCorner(outline, corner)).Append(FloorCut.Across(outline)).OfType<FloorCut>();
+            var cuts = Enumerable.Range(0, outline.Corners.Count).Where(outline.IsInsideOut)
+                .SelectMany(corner => FloorCut.FromCorner(outline, corner)).Append(FloorCut.Across(outline))
+                .OfType<FloorCut>();
             foreach (var cut in cuts)
             {
                 cut.Parts.Sum(part => part.Area).Should().BeApproximately(outline.Area, 1e-9 * outline.Area);

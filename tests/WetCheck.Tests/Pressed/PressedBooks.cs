@@ -22,7 +22,8 @@ public sealed class PressedBooks
         held.Differences(TheBook.Book, BuiltInBook.Ready.Book).Should().BeEmpty();
         var nouns = typeof(Carry).GetMethods(System.Reflection.BindingFlags.Static | System.Reflection.BindingFlags.NonPublic)
             .Select(method => method.ReturnType)
-            .Where(type => type.Assembly == typeof(RuleBook).Assembly && !type.IsAbstract && type != typeof(RuleCase) && type != typeof(LocalChanges));
+            .Where(type => type.Assembly == typeof(RuleBook)
+                .Assembly && !type.IsAbstract && type != typeof(RuleCase) && type != typeof(LocalChanges));
         nouns.Should().BeSubsetOf(held.Types, "the book of the repository has at least one of each");
         held.Values.Should().BeGreaterThan(10_000);
     }

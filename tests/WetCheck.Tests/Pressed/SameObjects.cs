@@ -69,7 +69,8 @@ internal sealed class SameObjects
 
         for (var of = type; of is not null && of != typeof(object); of = of.BaseType)
         {
-            foreach (var field in of.GetFields(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly))
+            foreach (var field in of.GetFields(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic
+                | BindingFlags.DeclaredOnly))
             {
                 Hold($"{path}.{field.Name}", field.GetValue(one), field.GetValue(other));
             }

@@ -30,10 +30,12 @@ public sealed class Contradicting
 
     [Fact]
     public void What_does_not_stand_on_them_is_judged() =>
-        Check(Pan + "curb: { cap adds: 1 }\nliner: { right: [4, 2], left: 4 }", "liner/turn-up", "liner side/left").Result.Should().Be(Result.Ok);
+        Check(Pan + "curb: { cap adds: 1 }\nliner: { right: [4, 2], left: 4 }", "liner/turn-up", "liner side/left")
+            .Result.Should().Be(Result.Ok);
 
     private static Check Check(string job, string rule, string part) =>
         TheBook.Walk(job).Checks.Single(check => check.Rule.Id == rule && check.Part.Id == part);
 
-    private static IEnumerable<string> Again(Check check) => check.Judgement.Hangs.Where(hang => hang.Near).Select(hang => hang.Id.ToString());
+    private static IEnumerable<string> Again(Check check) =>
+        check.Judgement.Hangs.Where(hang => hang.Near).Select(hang => hang.Id.ToString());
 }

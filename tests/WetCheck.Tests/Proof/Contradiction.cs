@@ -15,8 +15,10 @@ internal static class Contradiction
         var facts = states.SelectMany(state => state.Facts.Values).ToList();
         return facts.Any(fact => fact.Clash)
             || facts.Any(fact => Apart([.. Ways(fact).Select(way => way.Spread)]))
-            || Pairs([.. levels.Owners.Keys]).Any(pair => Apart([.. levels.Between(pair.A, pair.B).Select(way => way.Given(onPaper: false))]))
-            || limits.Any(limit => states.Where(state => state.Part.Kind == limit.Kind).Any(state => Divided(Slacks(state, limit, levels, states), limit)));
+            || Pairs([.. levels.Owners.Keys])
+                .Any(pair => Apart([.. levels.Between(pair.A, pair.B).Select(way => way.Given(onPaper: false))]))
+            || limits.Any(limit => states.Where(state => state.Part.Kind == limit.Kind)
+                .Any(state => Divided(Slacks(state, limit, levels, states), limit)));
     }
 
     private static bool Apart(IReadOnlyList<Spread> ways) =>
@@ -24,7 +26,8 @@ internal static class Contradiction
 
     /// <summary>Yes by one way as read, while by another it is No.</summary>
     private static bool Divided(IReadOnlyList<Spread> slacks, Limit limit) =>
-        slacks.Any(slack => slack.AsRead.Lo is { } lo && (lo.Sign > 0 || (lo.Sign == 0 && !limit.IsStrict))) && slacks.Any(slack => IsNo(slack, limit));
+        slacks.Any(slack => slack.AsRead.Lo is { } lo && (lo.Sign > 0 || (lo.Sign == 0 && !limit.IsStrict)))
+            && slacks.Any(slack => IsNo(slack, limit));
 
     private static bool IsNo(Spread slack, Limit limit) => (limit.Decides ? slack.AsRead : slack.Band).Hi is { } hi
         && (hi.Sign < 0 || (hi.Sign == 0 && (limit.IsStrict || !slack.AsRead.Contains(0))));
@@ -35,14 +38,16 @@ internal static class Contradiction
         var fact = state.Facts[limit.Reading.Name];
         var above = limit.Number is { } number
             ? Spreads(fact, limit, levels).Select(spread => spread - Spread.Exactly(number.Value))
-            : Ways(fact).SelectMany(own => Others(state, limit.Other!, states).SelectMany(Ways).SelectMany(other => Differences(own, other, levels)));
+            : Ways(fact).SelectMany(own => Others(state, limit.Other!, states).SelectMany(Ways)
+                .SelectMany(other => Differences(own, other, levels)));
         return [.. above.Select(spread => limit.IsFloor ? spread : -spread)];
     }
 
     private static IEnumerable<Fact> Others(PartState state, Model.Path path, IReadOnlyList<PartState> states) =>
         (path.Kind == state.Kind ? [state] : states.Where(one => one.Kind == path.Kind)).Select(one => one.Facts[path.Reading.Name]);
 
-    private static IEnumerable<Spread> Differences(Known.Number own, Known.Number other, Levels levels) => own.Datum is null || other.Datum is null
+    private static IEnumerable<Spread> Differences(Known.Number own, Known.Number other, Levels levels) =>
+        own.Datum is null || other.Datum is null
         ? [own.Spread - other.Spread]
         : levels.Between(own.Datum, other.Datum).Select(way => own.Spread - (other.Spread + way.Given(onPaper: false)));
 

@@ -67,7 +67,8 @@ internal sealed class Reads
         own.Add((kind, reading.Name));
         if (reading.Is == Form.Conclusion)
         {
-            foreach (var rule in _book.Rules.Where(rule => rule.Body is RuleBody.Conclude conclude && conclude.Reading.Name == reading.Name))
+            foreach (var rule in _book.Rules.Where(rule => rule.Body is RuleBody.Conclude conclude
+                && conclude.Reading.Name == reading.Name))
             {
                 Add(rule, _anywhere);
             }
@@ -75,7 +76,8 @@ internal sealed class Reads
 
         if (reading.Is == Form.Height)
         {
-            _anywhere.UnionWith(_book.Vocabulary.Kinds.SelectMany(one => one.Readings.Where(lift => lift.Lifts is not null).Select(lift => (one.Name, lift.Name))));
+            _anywhere.UnionWith(_book.Vocabulary.Kinds.SelectMany(one =>
+                one.Readings.Where(lift => lift.Lifts is not null).Select(lift => (one.Name, lift.Name))));
         }
 
         _anywhere.UnionWith((kind, reading.Derived) switch

@@ -51,10 +51,17 @@ public sealed class TheBookProves
             "only in English" => (In(english with { Helper = english.Helper.Length > 0 ? "" : "Call the lead." }), own),
             "a long question" => (In(english with { Ask = string.Join(' ', Enumerable.Repeat("so", 16)) + "?" }), own),
             "a long fix" => (In(english with { Helper = "", Fix = string.Join(' ', Enumerable.Repeat("so", 13)) + "." }), own),
-            "hard words" => (In(english with { Good = "Verification of elevations of waterproofing terminations is recommended prior to installation." }), own),
+            "hard words" =>
+                (In(english with
+                {
+                    Good = "Verification of elevations of waterproofing terminations is recommended "
+                    + "prior to installation."
+                }), own),
             "blame" => (In(english with { Seen = "A careless cut." }), own),
             "no source" => (rule with { Rows = [], Versions = [.. rule.Versions.Select(version => version with { Rows = [] })] }, own),
-            "no silent case" => (rule, [.. own.Where(one => one.Expect.Values.Any(said => said is not ("ok" or "not-here" or "silent" or "no")))]),
+            "no silent case" =>
+                (rule, [.. own.Where(one =>
+                one.Expect.Values.Any(said => said is not ("ok" or "not-here" or "silent" or "no")))]),
             _ => (rule, [.. own.Take(1)]),
         };
 

@@ -35,9 +35,13 @@ public sealed class TheMark
     [InlineData("29-15/16 x 30", Result.Correction)]
     [InlineData("[29-63/64 x 30 finished, 29-63/64 x 30 finished]", Result.Correction)]
     public void Marks_carry_through_a_product(string size, Result result) =>
-        One($"method: curbless bonded\nunits: inches\nplumbing code: IRC 2021\nshower: {{ size: {(size[0] == '[' ? size : size + " finished")} }}", "floor/size", "shower").Should().Be(result);
+        One($"method: curbless bonded\nunits: inches\nplumbing code: IRC 2021\nshower: {{ size: "
+            + $"{(size[0] == '[' ? size : size + " finished")} }}", "floor/size", "shower").Should().Be(result);
 
-    /// <summary>1/4 in per ft over 36 in is 3/4 in: rise and run each within 1/32, so 11/16 + 1/32 over 36 - 1/32 falls short, 47/64 does not.</summary>
+    /// <summary>
+    /// 1/4 in per ft over 36 in is 3/4 in: rise and run each within 1/32, so 11/16 + 1/32 over 36 - 1/32 falls short,
+    /// 47/64 does not.
+    /// </summary>
     [Theory]
     [InlineData("3/4 over 36", Result.Ok)]
     [InlineData("47/64 over 36", Result.ReadAgain)]
@@ -50,7 +54,9 @@ public sealed class TheMark
     [Theory]
     [InlineData("95 %, 95 %, 95 %", Result.Ok)]
     [InlineData("95 %, 95 %, 94 %", Result.Correction)]
-    public void A_look_has_no_mark(string tiles, Result result) => One(Pan + $"delivery: {{ made of: ceramic }}\nlifted tiles: {tiles}", "setting/coverage", "tile").Should().Be(result);
+    public void A_look_has_no_mark(string tiles, Result result) =>
+        One(Pan + $"delivery: {{ made of: ceramic }}\nlifted tiles: {tiles}", "setting/coverage", "tile").Should()
+        .Be(result);
 
     /// <summary>Under 1978: the year itself is not.</summary>
     [Theory]
@@ -60,7 +66,8 @@ public sealed class TheMark
         TheBook.Walk(Pan + $"stage: before liner\nbuilding: {{ built: {year}, disturbs: 20 sq ft, demolition: running }}")
             .Cautions.Any(check => check.Rule.Id == "hazards/lead").Should().Be(shown);
 
-    private static Result Liner(string cap, string top) => One(Pan + $"curb: {{ cap adds: {cap} }}\nliner: {{ right: {top} }}", "liner/turn-up", "liner side/right");
+    private static Result Liner(string cap, string top) =>
+        One(Pan + $"curb: {{ cap adds: {cap} }}\nliner: {{ right: {top} }}", "liner/turn-up", "liner side/right");
 
     private static Result One(string job, string rule, string part) =>
         TheBook.Walk(job).Checks.Single(check => check.Rule.Id == rule && check.Part.Id == part).Result;

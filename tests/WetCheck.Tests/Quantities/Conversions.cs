@@ -35,7 +35,8 @@ public sealed class Conversions
     {
         for (var degrees = -40; degrees <= 80; degrees++)
         {
-            Unit.Celsius.ToBase(degrees).Approximate.Should().BeApproximately(Temperature.FromDegreesCelsius(degrees).DegreesFahrenheit, Tolerance);
+            Unit.Celsius.ToBase(degrees).Approximate.Should()
+                .BeApproximately(Temperature.FromDegreesCelsius(degrees).DegreesFahrenheit, Tolerance);
         }
     }
 

@@ -16,7 +16,8 @@ public sealed class IntervalArithmetic
         (Interval.Max, Rational.Max));
 
     [Fact]
-    public void A_product_holds_every_sample_at_or_above_zero() => Hold((x, y) => x.Sign >= 0 && y.Sign >= 0, (Interval.Product, (x, y) => x * y));
+    public void A_product_holds_every_sample_at_or_above_zero() =>
+        Hold((x, y) => x.Sign >= 0 && y.Sign >= 0, (Interval.Product, (x, y) => x * y));
 
     [Fact]
     public void A_quotient_holds_every_sample_over_a_run_above_zero() => Hold((_, y) => y.Sign > 0, (Interval.Quotient, (x, y) => x / y));
@@ -68,7 +69,8 @@ public sealed class IntervalArithmetic
         }
     }
 
-    private void Hold(Func<Rational, Rational, bool> where, params (Func<Interval, Interval, Interval> Of, Func<Rational, Rational, Rational> At)[] sums)
+    private void Hold(Func<Rational, Rational, bool> where,
+        params (Func<Interval, Interval, Interval> Of, Func<Rational, Rational, Rational> At)[] sums)
     {
         for (var i = 0; i < 20_000; i++)
         {
@@ -93,7 +95,8 @@ public sealed class IntervalArithmetic
     {
         var (lo, hi) = (_random.Next(-6, 7), _random.Next(-6, 7));
         return new Interval(
-            _random.Next(5) == 0 ? null : Math.Min(lo, hi), _random.Next(5) == 0 ? null : Math.Max(lo, hi), _random.Next(3) == 0, _random.Next(3) == 0);
+            _random.Next(5) == 0 ? null : Math.Min(lo, hi), _random.Next(5) == 0 ? null
+                : Math.Max(lo, hi), _random.Next(3) == 0, _random.Next(3) == 0);
     }
 
     private Rational Number() => new(_random.Next(-14, 15), 2);

@@ -73,7 +73,9 @@ public sealed class RationalNumbers
     [Fact]
     public void Are_exact_on_both_sides_of_the_end_of_a_long()
     {
-        BigInteger[] ends = [.. new BigInteger[] { long.MaxValue, long.MinValue, int.MaxValue, int.MinValue, (BigInteger)long.MaxValue * 2, 0 }
+        BigInteger[] ends =
+            [.. new BigInteger[] { long.MaxValue, long.MinValue, int.MaxValue, int.MinValue,
+            (BigInteger)long.MaxValue * 2, 0 }
             .SelectMany(end => Enumerable.Range(-2, 5).Select(step => end + step))];
         foreach (var (n, d) in ends.SelectMany(n => ends.Where(d => !d.IsZero).Select(d => (n, d))))
         {

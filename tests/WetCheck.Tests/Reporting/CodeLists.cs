@@ -48,7 +48,8 @@ public sealed class CodeLists
         const string Job = "docs/examples/local/maple.job.yaml";
         var (changed, _) = LocalBook.Of(TheBook.Book, Job, Repository.Read(Job), file => Repository.Read("docs/examples/local/" + file));
         var said = CodeList.Local(TheBook.Book, changed!);
-        said.Should().Contain(" 612     entry too narrow\n").And.Contain("is  switched off").And.Contain("         is  Top 6\" or more above the finished curb");
+        said.Should().Contain(" 612     entry too narrow\n").And.Contain("is  switched off")
+            .And.Contain("         is  Top 6\" or more above the finished curb");
         CodeList.Local(TheBook.Book, TheBook.Book).Should().Be("No local change.\n");
     }
 
@@ -61,7 +62,9 @@ public sealed class CodeLists
         var (changed, _) = LocalBook.Of(book, Job, Repository.Read(Job), file => Repository.Read("docs/examples/local/" + file));
         var added = changed!.Rules.Where(rule => book.Rule(rule.Id) is null).ToList();
         var said = CodeList.Local(book, changed);
-        added.Should().OnlyContain(rule => said.Contains($"\n {rule.Number} ", StringComparison.Ordinal) || said.StartsWith($" {rule.Number} ", StringComparison.Ordinal));
+        added.Should()
+            .OnlyContain(rule => said.Contains($"\n {rule.Number} ", StringComparison.Ordinal)
+            || said.StartsWith($" {rule.Number} ", StringComparison.Ordinal));
 
         var plain = book.Rule(501)!;
         var other = plain with { Body = book.Rule(537)!.Body };
@@ -69,5 +72,6 @@ public sealed class CodeLists
             .Should().StartWith(" 501 ").And.Contain("was Coverage 95% or more").And.Contain("is  Coverage 80% or more");
     }
 
-    private static IEnumerable<string> Numbers(string said) => said.Split('\n').Where(line => line.Length > 3 && char.IsAsciiDigit(line[1])).Select(line => line[1..4]);
+    private static IEnumerable<string> Numbers(string said) =>
+        said.Split('\n').Where(line => line.Length > 3 && char.IsAsciiDigit(line[1])).Select(line => line[1..4]);
 }

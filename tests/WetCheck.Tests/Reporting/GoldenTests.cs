@@ -26,13 +26,18 @@ public sealed class GoldenTests
 
     /// <summary>Screen and Markdown of each example; of the faulty one every form; the owner's list also where nothing was read.</summary>
     public static TheoryData<string> Lists =>
-        [.. Walks.Names.SelectMany(name => s_forms.Keys.Where(form => name == "juniper" || form is "txt" or "md" || (name == "five-answers" && form.StartsWith("owner", StringComparison.Ordinal))).Select(form => $"{name}.expected.{form}"))];
+        [.. Walks.Names.SelectMany(name =>
+            s_forms.Keys.Where(form => name == "juniper" || form is "txt" or "md"
+            || (name == "five-answers" && form.StartsWith("owner", StringComparison.Ordinal)))
+            .Select(form => $"{name}.expected.{form}"))];
 
     [Theory]
     [MemberData(nameof(Lists))]
     public void A_list_is_as_it_was_read(string file)
     {
-        var (name, form) = (file[..file.IndexOf('.')], file[(file.IndexOf(".expected.", StringComparison.Ordinal) + ".expected.".Length)..]);
+        var (name, form) =
+            (file[..file.IndexOf('.')],
+            file[(file.IndexOf(".expected.", StringComparison.Ordinal) + ".expected.".Length)..]);
         var made = s_forms[form](Walks.Example(name));
         made.Should().Be(KeptFile.Of($"tests/jobs/{file}", made));
     }

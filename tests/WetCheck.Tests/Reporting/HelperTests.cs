@@ -4,7 +4,10 @@ using WetCheck.Reporting;
 
 namespace WetCheck.Tests.Reporting;
 
-/// <summary>Row 15: a helper can work by it. Same row, same digits; twelve words a sentence; five things a page; other trades last.</summary>
+/// <summary>
+/// Row 15: a helper can work by it. Same row, same digits; twelve words a sentence; five things a page; other trades
+/// last.
+/// </summary>
 public sealed partial class HelperTests
 {
     [Fact]
@@ -13,7 +16,8 @@ public sealed partial class HelperTests
         foreach (var (name, walk) in Walks.All)
         {
             var (spanish, english) = (HelperSheet.Of(walk, "es", ""), HelperSheet.Of(walk, "en", ""));
-            spanish.Sections.Select(section => (section.Key, section.Rows.Count)).Should().Equal(english.Sections.Select(section => (section.Key, section.Rows.Count)), name);
+            spanish.Sections.Select(section => (section.Key, section.Rows.Count)).Should()
+                .Equal(english.Sections.Select(section => (section.Key, section.Rows.Count)), name);
             foreach (var (one, other) in Rows(spanish).Zip(Rows(english)))
             {
                 one.Number.Should().Be(other.Number, name);
@@ -31,7 +35,8 @@ public sealed partial class HelperTests
             foreach (var language in new[] { "en", "es" })
             {
                 var sheet = HelperSheet.Of(walk, language, "");
-                var said = Rows(sheet).SelectMany(row => row.Lines.Append(row.Title)).Append(sheet.Stop).Concat(sheet.Top.Except(sheet.List.Unread)).Concat(sheet.ShowMe);
+                var said = Rows(sheet).SelectMany(row => row.Lines.Append(row.Title)).Append(sheet.Stop)
+                    .Concat(sheet.Top.Except(sheet.List.Unread)).Concat(sheet.ShowMe);
                 tooLong.UnionWith(said.SelectMany(Sentences).Where(sentence => ShortSentences.CountOf(sentence) > 12));
             }
         }
@@ -51,7 +56,8 @@ public sealed partial class HelperTests
         }
 
         var many = Many(Walks.Example("juniper"), 12);
-        HelperSheet.Of(many, "en", "").Sections.Where(section => section.Key is "today" or "after").Select(section => section.Rows.Count).Should().Equal(5, 5, 2);
+        HelperSheet.Of(many, "en", "").Sections.Where(section => section.Key is "today" or "after")
+            .Select(section => section.Rows.Count).Should().Equal(5, 5, 2);
     }
 
     [Fact]
@@ -62,7 +68,8 @@ public sealed partial class HelperTests
         Numbers(sheet, "after").Should().Equal("305-D", "341-W");
         Numbers(sheet, "not-yours").Should().Equal("712");
         sheet.Stop.Should().Be("STOP. This is not ready for the flood test. Put nothing over it yet.");
-        sheet.Top.Should().Contain("Tools: level, tape, pliers, wire.").And.Contain(line => line.Contains("221-A, 226-CD", StringComparison.Ordinal));
+        sheet.Top.Should().Contain("Tools: level, tape, pliers, wire.")
+            .And.Contain(line => line.Contains("221-A, 226-CD", StringComparison.Ordinal));
         sheet.ShowMe.Should().Equal("Before you start, show me with the tape: 132-B and 221-A. Tell me why.");
     }
 
@@ -73,7 +80,8 @@ public sealed partial class HelperTests
         foreach (var (name, walk) in Walks.All)
         {
             var top = string.Join(' ', HelperSheet.Of(walk, "en", "").Top);
-            walk.ToFix.Where(entry => entry.Severity == Severity.Stop && !top.Contains(entry.Number, StringComparison.Ordinal)).Should().BeEmpty(name);
+            walk.ToFix.Where(entry => entry.Severity == Severity.Stop
+                && !top.Contains(entry.Number, StringComparison.Ordinal)).Should().BeEmpty(name);
         }
     }
 
@@ -100,11 +108,15 @@ public sealed partial class HelperTests
         return walk with { Entries = [.. Enumerable.Range(1, count).Select(i => entry with { Number = $"{i}-D" })] };
     }
 
-    private static IEnumerable<string> Numbers(HelperSheet sheet, string key) => sheet.Sections.Where(section => section.Key == key).SelectMany(section => section.Rows).Select(row => row.Number);
+    private static IEnumerable<string> Numbers(HelperSheet sheet, string key) =>
+        sheet.Sections.Where(section => section.Key == key).SelectMany(section => section.Rows)
+        .Select(row => row.Number);
 
     private static IEnumerable<HelperRow> Rows(HelperSheet sheet) => sheet.Sections.SelectMany(section => section.Rows);
 
-    private static IEnumerable<string> Figures(HelperRow row) => row.Lines.Prepend(row.Title).SelectMany(line => Figure().Matches(line)).Select(match => match.Value).Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Figures(HelperRow row) =>
+        row.Lines.Prepend(row.Title).SelectMany(line => Figure().Matches(line)).Select(match => match.Value)
+        .Order(StringComparer.Ordinal);
 
     private static IEnumerable<string> Sentences(string text) => EndOfSentence().Split(text);
 

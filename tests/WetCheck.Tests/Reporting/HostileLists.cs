@@ -12,11 +12,14 @@ public sealed partial class HostileLists
 {
     internal static readonly string[] Attacks =
     [
-        "<script>alert(1)</script>", "</style><img src=x onerror=alert(1)>", "\"><svg onload=alert(1)>", "&lt;b&gt;", "x';}</style><style>*{color:red}", "\\3c /style>", "a\\22 ;} @import url(x)",
-        "\u001b[31mred\u001b[0m", "\u001b]8;;https://example.org\u0007here\u001b]8;;\u0007", "\u009b31m", "\u0000\u0001\u0007\b\u007f\u0085", "a\rb\nSTOP",
+        "<script>alert(1)</script>", "</style><img src=x onerror=alert(1)>", "\"><svg onload=alert(1)>", "&lt;b&gt;",
+            "x';}</style><style>*{color:red}", "\\3c /style>", "a\\22 ;} @import url(x)",
+        "\u001b[31mred\u001b[0m", "\u001b]8;;https://example.org\u0007here\u001b]8;;\u0007", "\u009b31m",
+            "\u0000\u0001\u0007\b\u007f\u0085", "a\rb\nSTOP",
         "\u202eevil\u202c", "\u2066a\u2069\u200f\u200e\u061c", "a\u200bb\u200cc\u200dd\ufeff\u2060", "\u2028\u2029", "\ud800",
         "{{ 1 + 1 }}", "{{ for i in 1..9999999 }}x{{ end }}", "{found} {limit}", "%{x}%",
-        "# h", "- [x](javascript:alert(1))", "![x](https://example.org/a.png)", "|a|b|", "`code`", "**b** __c__ ~~d~~", "<https://example.org>", "https://example.org", "1. x", "> q", "***",
+        "# h", "- [x](javascript:alert(1))", "![x](https://example.org/a.png)", "|a|b|", "`code`", "**b** __c__ ~~d~~",
+            "<https://example.org>", "https://example.org", "1. x", "> q", "***",
         "!!python/object", "*a", "&a b", "- - -", "key: value", "\"", "'", "\\", "%TAG", "---",
     ];
 
@@ -49,7 +52,9 @@ public sealed partial class HostileLists
     {
         foreach (var attack in Attacks.Append(new string('x', 10_000)))
         {
-            foreach (var text in new[] { attack, $"{attack}: 1", $"method: {Quoted(attack)}", $"drain: {{ weeps: {Quoted(attack)} }}", $"{Quoted(attack)}: 1", $"curb:\n  {Quoted(attack)}: 3", $"readings by: [{attack}" })
+            foreach (var text in new[] { attack, $"{attack}: 1", $"method: {Quoted(attack)}",
+                $"drain: {{ weeps: {Quoted(attack)} }}", $"{Quoted(attack)}: 1", $"curb:\n  {Quoted(attack)}: 3",
+                $"readings by: [{attack}" })
             {
                 foreach (var problem in JobReader.Read(attack + ".job.yaml", "units: inches\n" + text, TheBook.Book.Vocabulary).Problems)
                 {
@@ -82,10 +87,13 @@ public sealed partial class HostileLists
     }
 
     /// <summary>As YAML that spells every sign out, so that nothing is lost on the way in.</summary>
-    internal static string Quoted(string text) => "\"" + string.Concat(text.Where(c => !char.IsSurrogate(c)).Select(c => char.IsAsciiLetterOrDigit(c) ? c.ToString() : $"\\u{(int)c:x4}")) + "\"";
+    internal static string Quoted(string text) =>
+        "\"" + string.Concat(text.Where(c => !char.IsSurrogate(c))
+        .Select(c => char.IsAsciiLetterOrDigit(c) ? c.ToString() : $"\\u{(int)c:x4}")) + "\"";
 
     /// <summary>Those that no page of ours has.</summary>
-    internal static IEnumerable<string> Tags(string page, params string[] others) => TagNames().Matches(page).Select(tag => tag.Groups[1].Value).Distinct().Except(s_tags).Except(others);
+    internal static IEnumerable<string> Tags(string page, params string[] others) =>
+        TagNames().Matches(page).Select(tag => tag.Groups[1].Value).Distinct().Except(s_tags).Except(others);
 
     private static void Page(string page, string attack)
     {
@@ -102,10 +110,13 @@ public sealed partial class HostileLists
         text.Split('\n').Max(line => line.Length).Should().BeLessThan(1_000, attack);
     }
 
-    internal static void Unseen(string text, string attack) => text.Where(c => VisibleText.IsUnseen(c) || c is '\r' or '\t').Should().BeEmpty(attack);
+    internal static void Unseen(string text, string attack) =>
+        text.Where(c => VisibleText.IsUnseen(c) || c is '\r' or '\t').Should().BeEmpty(attack);
 
     private static readonly string[] s_tags =
-        ["!DOCTYPE", "html", "head", "meta", "title", "style", "body", "svg", "symbol", "path", "use", "header", "main", "h1", "h2", "h3", "p", "ul", "li", "b", "section", "article", "div", "span", "dl", "dt", "dd", "details", "summary", "footer", "figure", "desc", "circle", "text"];
+        ["!DOCTYPE", "html", "head", "meta", "title", "style", "body", "svg", "symbol", "path", "use", "header",
+            "main", "h1", "h2", "h3", "p", "ul", "li", "b", "section", "article", "div", "span", "dl", "dt", "dd",
+            "details", "summary", "footer", "figure", "desc", "circle", "text"];
 
     [GeneratedRegex("<([!a-zA-Z][a-zA-Z0-9]*)")]
     private static partial Regex TagNames();

@@ -7,7 +7,10 @@ using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Reporting;
 
-/// <summary>JSON keeps to its published schema, and the schema is no formality: a key too many, one too few, a word that is no result each fail.</summary>
+/// <summary>
+/// JSON keeps to its published schema, and the schema is no formality: a key too many, one too few, a word that is no
+/// result each fail.
+/// </summary>
 public sealed class JsonTests
 {
     private static readonly JsonSchema s_schema = JsonSchema.FromText(Repository.Read("docs/schemas/walk.schema.json"));
@@ -24,13 +27,18 @@ public sealed class JsonTests
     [Fact]
     public void A_walk_of_a_file_with_unread_lines_keeps_to_the_schema()
     {
-        var walk = Walks.Example("juniper") with { Problems = [new Problem("unknown-unit", new At("juniper.job.yaml", 17, 9), "5 feet 0?", "  size: 5-0", Effect.Blank)] };
+        var walk = Walks.Example("juniper") with
+        {
+            Problems = [new Problem("unknown-unit", new At("juniper.job.yaml", 17, 9), "5 feet 0?", "  size: 5-0", Effect.Blank)],
+        };
         var json = JsonNode.Parse(JsonList.Of(walk, "en", ""))!;
         Faults(json).Should().BeEmpty();
         json["problems"]![0]!["effect"]!.GetValue<string>().Should().Be("blank");
     }
 
-    public static TheoryData<string> Objects => ["", "rulebook", "counts", "findings/0", "findings/0/members/0", "findings/0/sources/0", "looks/0", "cautions/0", "problems/0"];
+    public static TheoryData<string> Objects =>
+        ["", "rulebook", "counts", "findings/0", "findings/0/members/0", "findings/0/sources/0", "looks/0",
+        "cautions/0", "problems/0"];
 
     [Theory]
     [MemberData(nameof(Objects))]
@@ -90,7 +98,10 @@ public sealed class JsonTests
 
     private static JsonObject Whole()
     {
-        var walk = Walks.Example("juniper") with { Problems = [new Problem("unknown-unit", new At("juniper.job.yaml", 17, 9), "5 feet 0?", "  size: 5-0", Effect.Blank)] };
+        var walk = Walks.Example("juniper") with
+        {
+            Problems = [new Problem("unknown-unit", new At("juniper.job.yaml", 17, 9), "5 feet 0?", "  size: 5-0", Effect.Blank)],
+        };
         return JsonNode.Parse(JsonList.Of(walk, "en", Walks.When))!.AsObject();
     }
 
@@ -101,6 +112,7 @@ public sealed class JsonTests
     {
         using var document = JsonDocument.Parse(json.ToJsonString());
         var result = s_schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        return [.. (result.Details ?? []).Append(result).Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}")];
+        return [.. (result.Details ?? []).Append(result).Where(d => d.Errors is { Count: > 0 })
+            .Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}")];
     }
 }

@@ -6,7 +6,9 @@ namespace WetCheck.Tests.Reporting;
 internal static class KeptFile
 {
     /// <summary>Never where a machine builds: what it would write nobody would read.</summary>
-    public static bool IsToBeMade => Environment.GetEnvironmentVariable("WETCHECK_REGENERATE") == "1" && Environment.GetEnvironmentVariable("CI") is null or "";
+    public static bool IsToBeMade =>
+        Environment.GetEnvironmentVariable("WETCHECK_REGENERATE") == "1"
+        && Environment.GetEnvironmentVariable("CI") is null or "";
 
     /// <returns>What is kept, which is <paramref name="made"/> where it is made anew.</returns>
     public static string Of(string file, string made)

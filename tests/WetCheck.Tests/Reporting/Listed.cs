@@ -10,13 +10,17 @@ internal static partial class Listed
 {
     private static readonly (string Key, string Result)[] s_headings =
     [
-        ("group.stop", "correction"), ("group.before-cover", "correction"), ("group.before-sign-off", "correction"), ("group.touch-up", "correction"),
-        ("helper.today", "correction"), ("helper.today-one", "correction"), ("helper.after", "correction"), ("helper.after-one", "correction"),
+        ("group.stop", "correction"), ("group.before-cover", "correction"), ("group.before-sign-off", "correction"),
+            ("group.touch-up", "correction"),
+        ("helper.today", "correction"), ("helper.today-one", "correction"), ("helper.after", "correction"),
+            ("helper.after-one", "correction"),
         ("helper.after-more", "correction"), ("helper.not-yours", "correction"),
         ("group.read-again", "read-again"),
         ("group.look-next", "look"), ("group.look-next-before", "look"), ("group.then", "look"), ("helper.look", "look"),
-        ("group.hidden", "hidden"), ("group.to-check", "to-check"), ("group.ok", "ok"), ("group.later", "later"), ("group.not-here", "not-here"),
-        ("owner.group-stop", "correction"), ("owner.group-before-cover", "correction"), ("owner.group-before-sign-off", "correction"), ("owner.group-touch-up", "correction"),
+        ("group.hidden", "hidden"), ("group.to-check", "to-check"), ("group.ok", "ok"), ("group.later", "later"),
+            ("group.not-here", "not-here"),
+        ("owner.group-stop", "correction"), ("owner.group-before-cover", "correction"),
+            ("owner.group-before-sign-off", "correction"), ("owner.group-touch-up", "correction"),
         ("owner.nobody", "look"), ("owner.ask-to-see", "look"), ("owner.later", ""), ("owner.say-stop", ""),
         ("helper.today-none", ""), ("group.to-hold", ""), ("group.take-care", ""), ("group.notes", ""),
     ];
@@ -24,7 +28,8 @@ internal static partial class Listed
     /// <summary>Of the walk itself: what every list must say.</summary>
     public static HashSet<(string Number, string Result)> Of(Walk walk) =>
     [
-        .. walk.Entries.Where(entry => entry.Result is Result.Correction or Result.ReadAgain or Result.HiddenNow).Select(entry => (entry.Number, Keys.Of(entry.Result))),
+        .. walk.Entries.Where(entry => entry.Result is Result.Correction or Result.ReadAgain or Result.HiddenNow)
+            .Select(entry => (entry.Number, Keys.Of(entry.Result))),
         .. walk.Looks.Take(Listing.LooksShown).Select(look => (look.Number, "look")),
     ];
 
@@ -55,16 +60,23 @@ internal static partial class Listed
                 : line.StartsWith(Before(list.Phrases["message.hidden"]), StringComparison.Ordinal) ? "hidden"
                 : result;
             var numbers = result == "correction" ? Number().Matches(line) : AnyNumber().Matches(line);
-            found.UnionWith(numbers.Select(number => (number.Groups[1].Value, result == "correction" && line.Contains(again, StringComparison.Ordinal) ? "read-again" : result)));
+            found.UnionWith(numbers.Select(number =>
+                (number.Groups[1].Value,
+                result == "correction" && line.Contains(again, StringComparison.Ordinal) ? "read-again" : result)));
         }
 
         return found;
     }
 
-    /// <summary>The owner's message: looks each on a line of their own where there is nothing to fix; it ends where the cautions or the codes begin.</summary>
+    /// <summary>
+    /// The owner's message: looks each on a line of their own where there is nothing to fix; it ends where the cautions
+    /// or the codes begin.
+    /// </summary>
     public static HashSet<(string Number, string Result)> InOwnersMessage(string message, Listing list)
     {
-        string[] ends = [list.Phrases["owner.message-say"], .. list.Cautions.Select(line => line.Number + " "), .. list.Heading.Codes.Select(Sentence.Capital), list.Heading.Book];
+        string[] ends =
+            [list.Phrases["owner.message-say"], .. list.Cautions.Select(line => line.Number + " "),
+            .. list.Heading.Codes.Select(Sentence.Capital), list.Heading.Book];
         var lines = message.Split('\n').TakeWhile(line => !ends.Any(end => line.StartsWith(end, StringComparison.Ordinal))).ToList();
         var see = Before(list.Phrases["owner.message-see"]);
         return
@@ -78,7 +90,9 @@ internal static partial class Listed
     public static HashSet<(string Number, string Result)> InKept(string page, Phrases phrases)
     {
         var kept = page.Split($"<main lang=\"{phrases.Language}\">")[1];
-        return InText(string.Join('\n', HeadingOrNumber().Matches(kept).Select(match => System.Net.WebUtility.HtmlDecode(match.Groups["text"].Value))), phrases);
+        return InText(string.Join('\n',
+            HeadingOrNumber().Matches(kept)
+            .Select(match => System.Net.WebUtility.HtmlDecode(match.Groups["text"].Value))), phrases);
     }
 
     /// <summary>A page: each article has a number and a mark.</summary>
@@ -89,7 +103,15 @@ internal static partial class Listed
         {
             if (MarkUsed().Match(article.Value) is { Success: true } mark)
             {
-                found.Add((NumberSpan().Match(article.Value).Groups[1].Value, mark.Groups[1].Value switch { "stop" => "correction", "again" => "read-again", "check" => "look", var other => other }));
+                found.Add((NumberSpan().Match(article.Value).Groups[1].Value,
+                    mark.Groups[1]
+                    .Value switch
+                    {
+                        "stop" => "correction",
+                        "again" => "read-again",
+                        "check" => "look",
+                        var other => other
+                    }));
             }
         }
 
@@ -101,7 +123,9 @@ internal static partial class Listed
         var list = JsonNode.Parse(json)!;
         return
         [
-            .. list["findings"]!.AsArray().Select(one => (one!["number"]!.GetValue<string>(), one["result"]!.GetValue<string>())).Where(one => one.Item2 is "correction" or "read-again" or "hidden"),
+            .. list["findings"]!.AsArray()
+                .Select(one => (one!["number"]!.GetValue<string>(), one["result"]!.GetValue<string>()))
+                .Where(one => one.Item2 is "correction" or "read-again" or "hidden"),
             .. list["looks"]!.AsArray().Take(Listing.LooksShown).Select(one => (one!["number"]!.GetValue<string>(), "look")),
         ];
     }
@@ -110,7 +134,10 @@ internal static partial class Listed
     {
         var heading = line.Split(" / ")[0];
         return s_headings
-            .Where(one => phrases[one.Key] is var said && (said == heading || (said.Contains('{', StringComparison.Ordinal) && heading.StartsWith(Before(said), StringComparison.Ordinal))))
+            .Where(one => phrases[one.Key] is var said
+                && (said == heading
+                || (said.Contains('{', StringComparison.Ordinal)
+                && heading.StartsWith(Before(said), StringComparison.Ordinal))))
             .OrderByDescending(one => Before(phrases[one.Key]).Length).Select(one => one.Result).FirstOrDefault();
     }
 

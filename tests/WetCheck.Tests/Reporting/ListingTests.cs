@@ -12,7 +12,10 @@ public sealed class ListingTests
     [Fact]
     public void Fourteen_low_nails_are_one_entry()
     {
-        var list = Of(Head + "plumbing code: IRC 2021\ncurb: { cap adds: plan 1 }\nnails: { seen: all, left: \"1/8 below, 1/4 below, 3/8 below, 1/2 below, 5/8 below, 3/4 below, 7/8 below, 1 below, 1-1/8 below, 1-1/4 below, 1-3/8 below, 1-1/2 below, 1-5/8 below, 1-3/4 below\" }\n");
+        var list = Of(Head
+            + "plumbing code: IRC 2021\ncurb: { cap adds: plan 1 }\nnails: { seen: all, left: \"1/8 below, 1/4 below, "
+            + "3/8 below, 1/2 below, 5/8 below, 3/4 below, 7/8 below, 1 below, 1-1/8 below, 1-1/4 below, 1-3/8 below, "
+            + "1-1/2 below, 1-5/8 below, 1-3/4 below\" }\n");
         var entry = list.Groups.SelectMany(group => group.Items).Should().ContainSingle().Subject;
         entry.Number.Should().Be("221-B");
         entry.What.Should().Be("14 fasteners through the liner");
@@ -25,7 +28,8 @@ public sealed class ListingTests
     [Fact]
     public void A_size_that_codes_judge_differently_names_both_and_what_settles_it()
     {
-        var look = Of(Head + "shower: { size: 30 x 30 finished }\ncurb: { width: 0 }\n").Looks.Single(one => one.Look.Fact == FactId.Code("plumbing"));
+        var look = Of(Head + "shower: { size: 30 x 30 finished }\ncurb: { width: 0 }\n")
+            .Looks.Single(one => one.Look.Fact == FactId.Code("plumbing"));
         look.Number.Should().Be("101");
         look.Title.Should().Be("Shower: shower too small? By which plumbing code?");
         look.Detail.Should().StartWith("Found").And.Contain("IRC and IPC: OK.").And.Contain("UPC asks floor area 1024 sq in or more.");
@@ -55,7 +59,8 @@ public sealed class ListingTests
     public void Lines_that_could_not_be_read_stand_beside_the_verdict()
     {
         var walk = Walks.Example("juniper");
-        static Problem At(int line, Effect effect = Effect.Blank) => new("unknown-unit", new At("juniper.job.yaml", line, 9), "say", "typed", effect);
+        static Problem At(int line, Effect effect = Effect.Blank) =>
+            new("unknown-unit", new At("juniper.job.yaml", line, 9), "say", "typed", effect);
         var list = Listing.Of(walk with { Problems = [At(26), At(17), At(17), At(30, Effect.Asked)] }, "en", Walks.When);
         list.Unread.Should().Equal("Lines 17, 26 could not be read. They count as blank.");
         ScreenText.Of(list).Should().Contain("\nLines 17, 26 could not be read. They count as blank.\n");
@@ -72,8 +77,14 @@ public sealed class ListingTests
             json["findings"]!.AsArray().Select(finding => (finding!["number"]!.GetValue<string>(), finding["result"]!.GetValue<string>()))
                 .Should().Equal(walk.Entries.Select(entry => (entry.Number, Keys.Of(entry.Result))), name);
             var listed = list.Groups.SelectMany(group => group.Items).Select(item => item.Number).ToList();
-            listed.Should().BeEquivalentTo(walk.Entries.Where(entry => entry.Result is Result.Correction or Result.ReadAgain).Select(entry => entry.Number), name);
-            var forms = new[] { ScreenText.Of(list), PunchPage.Html(walk, "en", Walks.When), PunchPage.Markdown(walk, "en", Walks.When), PunchPage.Message(walk, "en", Walks.When) };
+            listed.Should()
+                .BeEquivalentTo(walk.Entries.Where(entry => entry.Result is Result.Correction or Result.ReadAgain)
+                .Select(entry => entry.Number), name);
+            var forms = new[]
+            {
+                ScreenText.Of(list), PunchPage.Html(walk, "en", Walks.When), PunchPage.Markdown(walk, "en", Walks.When),
+                PunchPage.Message(walk, "en", Walks.When),
+            };
             foreach (var form in forms)
             {
                 listed.Where(number => !form.Contains(number, StringComparison.Ordinal)).Should().BeEmpty(name);

@@ -20,14 +20,18 @@ public sealed partial class MessageTests
                 var lines = Lines(walk, language, reader);
                 lines[0].Length.Should().BeLessThanOrEqualTo(160, name);
                 Entries(lines, walk, language, reader).Where(line => line.Length > 100).Should().BeEmpty(name);
-                string.Concat(lines).Where(character => character > '~' && (language == "en" || !"áéíóúüñÁÉÍÓÚÑ¿¡º".Contains(character, StringComparison.Ordinal))).Should().BeEmpty($"{name} {language}");
+                string.Concat(lines)
+                    .Where(character => character > '~'
+                    && (language == "en" || !"áéíóúüñÁÉÍÓÚÑ¿¡º".Contains(character, StringComparison.Ordinal))).Should()
+                    .BeEmpty($"{name} {language}");
             }
         }
     }
 
     [Fact]
     public void Spanish_keeps_its_accents() =>
-        string.Join('\n', Lines(Walks.Example("juniper"), "es")).Should().Contain("NO ESTÁ LISTO").And.Contain("Desagüe").And.Contain("más");
+        string.Join('\n', Lines(Walks.Example("juniper"), "es")).Should().Contain("NO ESTÁ LISTO")
+            .And.Contain("Desagüe").And.Contain("más");
 
     [Theory]
     [InlineData(Reader.Setter)]
@@ -56,7 +60,10 @@ public sealed partial class MessageTests
     public void It_names_what_is_to_be_looked_at()
     {
         Lines(Walks.Example("juniper")).Should().Contain("To check: 610, 228, 229, 605, 364, 363, 604, 212-C, 383 and 21 more.");
-        Lines(Walks.Example("five-answers")).Should().Contain(line => line.StartsWith("To check: 226-AB, 610, ", StringComparison.Ordinal) && line.EndsWith(" and 39 more.", StringComparison.Ordinal)).And.Contain("Hidden now: 131, 139, 140, 210, 213, 216, 232.");
+        Lines(Walks.Example("five-answers")).Should()
+            .Contain(line => line.StartsWith("To check: 226-AB, 610, ", StringComparison.Ordinal)
+            && line.EndsWith(" and 39 more.", StringComparison.Ordinal))
+            .And.Contain("Hidden now: 131, 139, 140, 210, 213, 216, 232.");
     }
 
     [Fact]
@@ -65,7 +72,8 @@ public sealed partial class MessageTests
         var lines = Lines(Walks.Example("juniper"));
         lines[0].Should().Be("Juniper Court, upstairs hall bath: NOT READY for the flood test. 2 STOP, 6 more, 3 of them on paper.");
         lines.Should().Contain("214-D on paper Right wall: liner too low. Found 2-3/8\" above the rough curb. Needs 2-7/8\".");
-        lines[^1].Should().Be("A record of what was seen and measured. Not a building-department approval. Local code and the licensed trades decide.");
+        lines[^1].Should()
+            .Be("A record of what was seen and measured. Not a building-department approval. Local code and the licensed trades decide.");
     }
 
     [Theory]
@@ -98,7 +106,8 @@ public sealed partial class MessageTests
         named[0].Should().HaveLength(160).And.Contain("NOT READY for the flood test.");
     }
 
-    private static string[] Lines(Walk walk, string language = "en", Reader reader = Reader.Setter) => PunchPage.Message(walk, language, Walks.When, reader).TrimEnd('\n').Split('\n');
+    private static string[] Lines(Walk walk, string language = "en", Reader reader = Reader.Setter) =>
+        PunchPage.Message(walk, language, Walks.When, reader).TrimEnd('\n').Split('\n');
 
     /// <summary>All between the first line and the counts, which an owner reads first.</summary>
     private static IEnumerable<string> Entries(string[] lines, Walk walk, string language, Reader reader)
@@ -107,7 +116,9 @@ public sealed partial class MessageTests
         var counts = list.Counts;
         if (reader == Reader.Owner)
         {
-            string[] ends = [list.Phrases["owner.message-say"], .. list.Cautions.Select(line => line.Number + " "), .. list.Heading.Codes.Select(Sentence.Capital), list.Heading.Book];
+            string[] ends =
+                [list.Phrases["owner.message-say"], .. list.Cautions.Select(line => line.Number + " "),
+                .. list.Heading.Codes.Select(Sentence.Capital), list.Heading.Book];
             return lines.Skip(2).TakeWhile(line => !ends.Any(end => line.StartsWith(end, StringComparison.Ordinal)));
         }
 

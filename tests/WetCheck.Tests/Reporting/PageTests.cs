@@ -50,7 +50,8 @@ public sealed partial class PageTests
             page.Should().Contain($"""<span class="number">{entry.Number}</span>""");
         }
 
-        page.Should().Contain("A record of what was seen and measured.").And.Contain("Rule book: inch and metric").And.Contain("Plumbing code IRC 2021");
+        page.Should().Contain("A record of what was seen and measured.").And.Contain("Rule book: inch and metric")
+            .And.Contain("Plumbing code IRC 2021");
     }
 
     [Fact]
@@ -59,16 +60,28 @@ public sealed partial class PageTests
         const string Attack = "<b onclick=x>&\"'{{ 1 }}[x](javascript:alert(1))";
         var walk = Walks.Example("juniper");
         var texts = new RuleTexts(Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack, Attack);
-        var words = walk.Book.Words["en"].ToDictionary(pair => pair.Key, pair => pair.Key.StartsWith("close", StringComparison.Ordinal) ? pair.Value : pair.Value + Attack);
+        var words = walk.Book.Words["en"]
+            .ToDictionary(pair => pair.Key,
+            pair => pair.Key.StartsWith("close", StringComparison.Ordinal) ? pair.Value : pair.Value + Attack);
         var sources = walk.Book.Sources.ToDictionary(
             pair => pair.Key,
-            pair => (IReadOnlyList<SourceEntry>)[.. pair.Value.Select(entry => entry with { Publisher = Attack, Document = Attack, Section = Attack })]);
-        var rules = walk.Entries.Select(entry => entry.Rule).Distinct().ToDictionary(rule => rule, rule => rule with { Texts = new Dictionary<string, RuleTexts> { ["en"] = texts } });
+            pair => (IReadOnlyList<SourceEntry>)[.. pair.Value.Select(entry =>
+                entry with { Publisher = Attack, Document = Attack, Section = Attack })]);
+        var rules = walk.Entries.Select(entry => entry.Rule).Distinct()
+            .ToDictionary(rule => rule,
+            rule => rule with { Texts = new Dictionary<string, RuleTexts> { ["en"] = texts } });
         var attacked = walk with
         {
             Job = walk.Job with { Name = Attack },
-            Book = walk.Book with { Name = Attack, Words = new Dictionary<string, IReadOnlyDictionary<string, string>> { ["en"] = words }, Sources = sources },
-            Entries = [.. walk.Entries.Select(entry => entry with { Rule = rules[entry.Rule], Checks = [.. entry.Checks.Select(check => check with { Rule = rules[entry.Rule] })] })],
+            Book = walk.Book with
+            {
+                Name = Attack,
+                Words = new Dictionary<string, IReadOnlyDictionary<string, string>> { ["en"] = words },
+                Sources = sources,
+            },
+            Entries = [.. walk.Entries.Select(entry =>
+                entry with { Rule = rules[entry.Rule],
+                Checks = [.. entry.Checks.Select(check => check with { Rule = rules[entry.Rule] })] })],
         };
         foreach (var page in new[] { Page(attacked), PunchPage.Html(attacked, "en", Walks.When, Reader.Owner) })
         {
@@ -81,7 +94,9 @@ public sealed partial class PageTests
     public void A_rule_may_link_to_a_plain_address_only()
     {
         RichText.Html("see [the sheet](https://example.org/a)").Should().Contain("href=\"https://example.org/a\"");
-        foreach (var attack in new[] { "[x](javascript:alert(1))", "<javascript:alert(1)>", "![x](https://example.org/a.png)", "[x](data:text/html,x)", "[x](//example.org)", "<script>alert(1)</script>", "<img src=x onerror=y>" })
+        foreach (var attack in new[] { "[x](javascript:alert(1))", "<javascript:alert(1)>",
+            "![x](https://example.org/a.png)", "[x](data:text/html,x)", "[x](//example.org)",
+            "<script>alert(1)</script>", "<img src=x onerror=y>" })
         {
             RichText.Html(attack).Should().NotContain("href").And.NotContain("src=\"").And.NotContain("<script").And.NotContain("<img");
         }
@@ -104,7 +119,9 @@ public sealed partial class PageTests
     }
 
     private static readonly string[] Known =
-        ["!DOCTYPE", "html", "head", "meta", "title", "style", "body", "svg", "symbol", "path", "use", "header", "main", "h1", "h2", "h3", "p", "ul", "li", "b", "section", "article", "div", "span", "dl", "dt", "dd", "details", "summary", "footer", "figure", "desc", "circle", "text"];
+        ["!DOCTYPE", "html", "head", "meta", "title", "style", "body", "svg", "symbol", "path", "use", "header",
+            "main", "h1", "h2", "h3", "p", "ul", "li", "b", "section", "article", "div", "span", "dl", "dt", "dd",
+            "details", "summary", "footer", "figure", "desc", "circle", "text"];
 
     private static string Page(Walk walk) => PunchPage.Html(walk, "en", Walks.When);
 

@@ -4,7 +4,10 @@ using WetCheck.Reporting;
 
 namespace WetCheck.Tests.Reporting;
 
-/// <summary>Row 13: every list says the same: number and result of each thing to fix, to read again, hidden now, and of the looks shown.</summary>
+/// <summary>
+/// Row 13: every list says the same: number and result of each thing to fix, to read again, hidden now, and of the
+/// looks shown.
+/// </summary>
 public sealed class ParityTests
 {
     private static readonly Reader[] s_readers = Enum.GetValues<Reader>();
@@ -38,7 +41,8 @@ public sealed class ParityTests
         {
             var list = Listing.Of(walk, language, "");
             Listed.InText(ScreenText.Of(list), list.Phrases).Should().BeEquivalentTo(Listed.Of(walk));
-            var whole = JsonNode.Parse(JsonList.Of(walk, language, ""))!["findings"]!.AsArray().Select(one => (one!["number"]!.GetValue<string>(), one["result"]!.GetValue<string>())).ToHashSet();
+            var whole = JsonNode.Parse(JsonList.Of(walk, language, ""))!["findings"]!.AsArray()
+                .Select(one => (one!["number"]!.GetValue<string>(), one["result"]!.GetValue<string>())).ToHashSet();
             var said = Listed.InText(ScreenText.Of(list, all: true), list.Phrases).Where(one => one.Result != "look").ToList();
             said.Except(whole).Should().BeEmpty(language);
             whole.Except(said).Should().BeEmpty(language);
@@ -54,8 +58,10 @@ public sealed class ParityTests
         foreach (var language in new[] { "en", "es" })
         {
             var list = Listing.Of(walk, language, "");
-            foreach (var text in s_readers.SelectMany(reader => new[] { PunchPage.Html(walk, language, "", reader), PunchPage.Markdown(walk, language, "", reader) })
-                .Concat(s_readers.Where(reader => reader != Reader.Owner).Select(reader => PunchPage.Message(walk, language, "", reader))).Append(ScreenText.Of(list)))
+            foreach (var text in s_readers.SelectMany(reader =>
+                new[] { PunchPage.Html(walk, language, "", reader), PunchPage.Markdown(walk, language, "", reader) })
+                .Concat(s_readers.Where(reader => reader != Reader.Owner)
+                    .Select(reader => PunchPage.Message(walk, language, "", reader))).Append(ScreenText.Of(list)))
             {
                 System.Net.WebUtility.HtmlDecode(text).Replace('\n', ' ').Should().Contain(list.Counts);
             }
@@ -72,11 +78,15 @@ public sealed class ParityTests
             var list = Listing.Of(walk, one, "");
             Listed.InText(PunchPage.Markdown(walk, language, "", reader), list.Phrases).Should().BeEquivalentTo(expected, because);
             var text = PunchPage.Message(walk, language, "", reader);
-            (reader == Reader.Setter ? Listed.InMessage(text, list) : Listed.InText(text, list.Phrases)).Should().BeEquivalentTo(expected, because);
+            (reader == Reader.Setter ? Listed.InMessage(text, list) : Listed.InText(text, list.Phrases)).Should()
+                .BeEquivalentTo(expected, because);
         }
     }
 
-    /// <summary>The page to keep and the page to give, each alone. Where nothing was read, the one to keep asks for what comes later too.</summary>
+    /// <summary>
+    /// The page to keep and the page to give, each alone. Where nothing was read, the one to keep asks for what comes
+    /// later too.
+    /// </summary>
     private static void CompareOwner(Walk walk, string language, HashSet<(string Number, string Result)> expected)
     {
         var html = PunchPage.Html(walk, language, "", Reader.Owner);
@@ -88,10 +98,13 @@ public sealed class ParityTests
             Kept(Listed.InKept(html, list.Phrases), $"to keep, {one}");
             if (language != "both")
             {
-                var (keep, give) = PunchPage.Markdown(walk, language, "", Reader.Owner).Split("\n---\n") is [var first, var second] ? (first, second) : ("", "");
+                var (keep, give) =
+                    PunchPage.Markdown(walk, language, "", Reader.Owner).Split("\n---\n") is [var first, var second]
+                    ? (first, second) : ("", "");
                 Kept(Listed.InText(keep, list.Phrases), $"to keep, Markdown {one}");
                 Listed.InText(give, list.Phrases).Should().BeEquivalentTo(expected, "to give, Markdown {0}", one);
-                Listed.InOwnersMessage(PunchPage.Message(walk, language, "", Reader.Owner), list).Should().BeEquivalentTo(expected, "message, {0}", one);
+                Listed.InOwnersMessage(PunchPage.Message(walk, language, "", Reader.Owner), list).Should()
+                    .BeEquivalentTo(expected, "message, {0}", one);
             }
         }
 

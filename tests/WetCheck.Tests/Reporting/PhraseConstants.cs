@@ -5,7 +5,10 @@ using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Reporting;
 
-/// <summary>A key of the words that is fixed stands in the code as a constant made from the words, so that none is misspelt. Keys made of two parts are found by the lists.</summary>
+/// <summary>
+/// A key of the words that is fixed stands in the code as a constant made from the words, so that none is misspelt.
+/// Keys made of two parts are found by the lists.
+/// </summary>
 public sealed partial class PhraseConstants
 {
     [Fact]
@@ -14,7 +17,8 @@ public sealed partial class PhraseConstants
 
     [Fact]
     public void No_key_stands_in_the_lists_as_a_text() =>
-        Repository.LinesWhere(Repository.In("src/WetCheck.Reporting/", ".cs"), line => Texts().Matches(line).Any(text => TheBook.Book.Words["en"].ContainsKey(text.Groups[1].Value)))
+        Repository.LinesWhere(Repository.In("src/WetCheck.Reporting/", ".cs"),
+            line => Texts().Matches(line).Any(text => TheBook.Book.Words["en"].ContainsKey(text.Groups[1].Value)))
             .Should().BeEmpty("Phrase has it");
 
     private static IEnumerable<string> Constants(Type section) =>

@@ -17,7 +17,8 @@ public sealed class PublishedSchemas
 
     [Fact]
     public void The_schema_of_old_work_is_that_of_its_shape() =>
-        IsPublished("tearout", JsonShapes.Default.TearoutShape, "What old work's look accounts for, as written by wetcheck tearout --format json");
+        IsPublished("tearout", JsonShapes.Default.TearoutShape,
+            "What old work's look accounts for, as written by wetcheck tearout --format json");
 
     /// <summary>A word that the program writes and the schema lacks would be found only by a job that has it.</summary>
     [Fact]

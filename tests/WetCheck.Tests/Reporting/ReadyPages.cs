@@ -40,7 +40,9 @@ public sealed partial class ReadyPages
            from reader in Readers.Typed
            select ($"{example}.{reader}.html", (Func<string>)(() => Page(Walks.Example(example), Readers.Of(reader)))),
         .. from method in TheBook.Book.Vocabulary.Methods
-           select ($"ask-to-see.{Named(method)}.html", (Func<string>)(() => Page(TheBook.Walk($"job: Any bath\nmethod: {method.Name}\nunits: inches\n"), Reader.Owner))),
+           select ($"ask-to-see.{Named(method)}.html",
+               (Func<string>)(() =>
+               Page(TheBook.Walk($"job: Any bath\nmethod: {method.Name}\nunits: inches\n"), Reader.Owner))),
         .. from method in TheBook.Book.Vocabulary.Methods
            from language in new[] { "en", "es" }
            select ($"answers.{Named(method)}.{language}.html", (Func<string>)(() => AnswerSheet.Html(TheBook.Book, method, language))),

@@ -20,8 +20,12 @@ public sealed class ScreenTests
 
     [Fact]
     public void No_sentence_has_a_hole() => EachList(list => ScreenText.Of(list, all: true).Split('\n')
-        .Where(line => line.Contains(" .", StringComparison.Ordinal) || line.Contains(". .", StringComparison.Ordinal) || line.Contains(" ,", StringComparison.Ordinal)
-            || line.Contains("..", StringComparison.Ordinal) || line.TrimStart().Contains("  ", StringComparison.Ordinal) && !line.Contains("line ", StringComparison.Ordinal) && !line.Contains("wetcheck", StringComparison.Ordinal) && !char.IsDigit(line[1])));
+        .Where(line => line.Contains(" .", StringComparison.Ordinal) || line.Contains(". .", StringComparison.Ordinal)
+            || line.Contains(" ,", StringComparison.Ordinal)
+            || line.Contains("..", StringComparison.Ordinal)
+                || line.TrimStart().Contains("  ", StringComparison.Ordinal)
+                && !line.Contains("line ", StringComparison.Ordinal)
+                && !line.Contains("wetcheck", StringComparison.Ordinal) && !char.IsDigit(line[1])));
 
     [Fact]
     public void An_entry_takes_four_lines() => EachList(list => list.Groups.SelectMany(group => group.Items)
@@ -29,8 +33,10 @@ public sealed class ScreenTests
         .Where(text => text.Split('\n').Length > 4));
 
     [Fact]
-    public void An_entry_says_what_should_be_what_to_do_by_when_and_who_says_so() => EachList(list => list.Groups.SelectMany(group => group.Items)
-        .Where(item => item.What.Length == 0 || item.Do.Length == 0 || item.Before.Length == 0 || item.Says.Length == 0 || item.Line.Length == 0 || (IsMeasured(item) && (item.Found.Length == 0 || item.Should.Length == 0)))
+    public void An_entry_says_what_should_be_what_to_do_by_when_and_who_says_so() =>
+        EachList(list => list.Groups.SelectMany(group => group.Items)
+        .Where(item => item.What.Length == 0 || item.Do.Length == 0 || item.Before.Length == 0 || item.Says.Length == 0
+            || item.Line.Length == 0 || (IsMeasured(item) && (item.Found.Length == 0 || item.Should.Length == 0)))
         .Select(item => $"{item.Number} {item.Found} | {item.Should} | {item.Do} | {item.Before} | {item.Says} | {item.Line}"));
 
     [Fact]
@@ -75,7 +81,8 @@ public sealed class ScreenTests
 
     private static void EachList(Func<Listing, IEnumerable<string>> faults)
     {
-        var found = Walks.All.SelectMany(one => faults(Listing.Of(one.Walk, "en", Walks.When)).Select(fault => $"{one.Name}:\n{fault}")).Distinct().ToList();
+        var found = Walks.All.SelectMany(one => faults(Listing.Of(one.Walk, "en", Walks.When))
+            .Select(fault => $"{one.Name}:\n{fault}")).Distinct().ToList();
         string.Join("\n\n", found).Should().BeEmpty();
     }
 }

@@ -11,10 +11,17 @@ using WetCheck.Reporting;
 
 namespace WetCheck.Tests.Reporting;
 
-/// <summary>A shape of JSON as its schema. Every key must be there, none beside them; what else a value must keep to stands at the shape.</summary>
+/// <summary>
+/// A shape of JSON as its schema. Every key must be there, none beside them; what else a value must keep to stands at
+/// the shape.
+/// </summary>
 internal static class ShapeSchema
 {
-    private static readonly JsonSchemaExporterOptions s_strict = new() { TreatNullObliviousAsNonNullable = true, TransformSchemaNode = Stricter };
+    private static readonly JsonSchemaExporterOptions s_strict = new()
+    {
+        TreatNullObliviousAsNonNullable = true,
+        TransformSchemaNode = Stricter,
+    };
 
     private static readonly JsonSerializerOptions s_readable = new()
     {
@@ -72,5 +79,6 @@ internal static class ShapeSchema
         return schema;
     }
 
-    private static T? One<T>(ICustomAttributeProvider said) where T : Attribute => said.GetCustomAttributes(typeof(T), false).Cast<T>().SingleOrDefault();
+    private static T? One<T>(ICustomAttributeProvider said) where T : Attribute =>
+        said.GetCustomAttributes(typeof(T), false).Cast<T>().SingleOrDefault();
 }

@@ -15,11 +15,13 @@ public sealed class SpanishTests
     {
         var words = TheBook.Book.Vocabulary;
         var said = words.Kinds.SelectMany(kind => new[] { kind.One, kind.Several, kind.AskPresence, kind.AskWhole, kind.Gloss })
-            .Concat(words.Kinds.SelectMany(kind => kind.Readings).Where(reading => !reading.Derived).SelectMany(reading => new[] { reading.Ask, reading.How, reading.Gloss, reading.Proof }))
+            .Concat(words.Kinds.SelectMany(kind => kind.Readings).Where(reading => !reading.Derived)
+                .SelectMany(reading => new[] { reading.Ask, reading.How, reading.Gloss, reading.Proof }))
             .Concat(words.Kinds.SelectMany(kind => kind.Readings).SelectMany(reading => reading.Choices).Select(choice => choice.Say))
             .Concat(words.Places.Select(place => place.Say))
             .Concat(words.Datums.Select(datum => datum.Say))
-            .Concat(words.Methods.SelectMany(method => method.Stops.Select(stop => stop.Say).Concat(method.Layers.Select(layer => layer.Cover)).Prepend(method.Say)))
+            .Concat(words.Methods.SelectMany(method => method.Stops.Select(stop => stop.Say)
+                .Concat(method.Layers.Select(layer => layer.Cover)).Prepend(method.Say)))
             .Concat(words.Disciplines.SelectMany(discipline => new[] { discipline.Say, discipline.Ask }));
         said.Where(word => word.En.Any(char.IsLower) && word.Es is null or "").Select(word => word.En).Distinct().Should().BeEmpty();
     }
@@ -29,7 +31,8 @@ public sealed class SpanishTests
     {
         foreach (var (name, walk) in Walks.Examples)
         {
-            foreach (var form in new[] { PunchPage.Html(walk, "es", ""), PunchPage.Markdown(walk, "es", ""), PunchPage.Message(walk, "es", "") })
+            foreach (var form in new[] { PunchPage.Html(walk, "es", ""), PunchPage.Markdown(walk, "es", ""),
+                PunchPage.Message(walk, "es", "") })
             {
                 form.Should().Contain("Borrador", name);
             }

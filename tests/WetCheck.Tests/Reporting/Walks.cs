@@ -12,14 +12,19 @@ internal static class Walks
 
     /// <summary>Not those of docs/examples/local: they are held against a book of their own.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        [.. Repository.In("docs/examples/", ".job.yaml").Select(file => file["docs/examples/".Length..^".job.yaml".Length]).Where(name => !name.Contains('/', StringComparison.Ordinal))];
+        [.. Repository.In("docs/examples/", ".job.yaml")
+            .Select(file => file["docs/examples/".Length..^".job.yaml".Length])
+            .Where(name => !name.Contains('/', StringComparison.Ordinal))];
 
     private static readonly Lazy<IReadOnlyList<(string Name, Walk Walk)>> s_examples = new(() =>
         [.. Names.Select(name => (name, TheBook.Walk(TheBook.Example(name))))]);
 
     private static readonly Lazy<IReadOnlyList<(string Name, Walk Walk)>> s_cases = new(() =>
     [
-        .. Depth.OneOf(4, TheBook.Cases.DistinctBy(one => one.Job)).Select(one => ($"{one.Rule}: {one.Name}", Inspection.Of(TheBook.Job(one.Job), [], TheBook.Ready.Alone(TheBook.Book.Rule(one.Rule)!)))),
+        .. Depth.OneOf(4, TheBook.Cases.DistinctBy(one => one.Job))
+            .Select(one =>
+            ($"{one.Rule}: {one.Name}",
+            Inspection.Of(TheBook.Job(one.Job), [], TheBook.Ready.Alone(TheBook.Book.Rule(one.Rule)!)))),
         .. TheBook.Cases.DistinctBy(one => one.Rule.Split('/')[0]).Select(one => ($"{one.Rule}: {one.Name}, whole", TheBook.Walk(one.Job))),
     ]);
 

@@ -12,7 +12,8 @@ public sealed class WhyTests
         var faults = Walks.Examples.SelectMany(one => one.Walk.Entries.Select(entry => WhyText.Of(one.Walk, entry, "en", Walks.When)))
             .Concat(TheBook.Book.Rules.Select(rule => WhyText.Of(TheBook.Book, rule, "en")))
             .SelectMany(text => text.Split('\n'))
-            .Where(line => line.Length > Column.Width || line.Contains('{', StringComparison.Ordinal) || line.Any(character => character > '~'));
+            .Where(line => line.Length > Column.Width || line.Contains('{', StringComparison.Ordinal)
+                || line.Any(character => character > '~'));
         faults.Distinct().Should().BeEmpty();
     }
 
@@ -31,7 +32,8 @@ public sealed class WhyTests
 
     [Fact]
     public void Members_of_an_entry_are_named_worst_first() =>
-        Why("juniper", "221-A").Should().MatchRegex("One by one  221-A2 Correction, 2-5/8\" below the rough curb \\(line 43\\)\n +221-A1 Correction, 1-1/4\"");
+        Why("juniper", "221-A").Should()
+            .MatchRegex("One by one  221-A2 Correction, 2-5/8\" below the rough curb \\(line 43\\)\n +221-A1 Correction, 1-1/4\"");
 
     [Fact]
     public void Other_branches_of_a_rule_stand_as_they_are() =>
@@ -58,7 +60,9 @@ public sealed class WhyTests
     [Fact]
     public void A_photo_is_named_with_the_reading_it_shows()
     {
-        var walk = TheBook.Walk("method: liner under mortar\nunits: inches\nstage: flood test\ndrain:\n  body: clamping\n  weeps: { read: blocked, by: JM, date: 2026-11-25, photo: IMG 2041.jpg }");
-        WhyText.Of(walk, walk.ToFix.Single(entry => entry.Number == "208"), "en", "").Should().Contain("JM, 2026-11-25, photo IMG 2041.jpg");
+        var walk = TheBook.Walk("method: liner under mortar\nunits: inches\nstage: flood test\ndrain:\n  body: "
+            + "clamping\n  weeps: { read: blocked, by: JM, date: 2026-11-25, photo: IMG 2041.jpg }");
+        WhyText.Of(walk, walk.ToFix.Single(entry => entry.Number == "208"), "en", "").Should()
+            .Contain("JM, 2026-11-25, photo IMG 2041.jpg");
     }
 }

@@ -15,8 +15,11 @@ public sealed partial class WordsTests
     {
         var phrases = new Phrases(TheBook.Book, "en");
         Enum.GetValues<Result>().Select(result => phrases["result." + Keys.Of(result)]).Should().OnlyHaveUniqueItems();
-        Enum.GetValues<Severity>().Select(severity => phrases["severity." + Keys.Of(severity)] + phrases["count." + Keys.Of(severity)] + phrases["group." + Keys.Of(severity)]).Should().OnlyHaveUniqueItems();
-        Enum.GetValues<SourceStatus>().Select(status => Cited.Doubt(status, phrases)).Should().Equal("", "second-hand", "from memory", "computed", "trade practice, from memory");
+        Enum.GetValues<Severity>()
+            .Select(severity => phrases["severity." + Keys.Of(severity)] + phrases["count." + Keys.Of(severity)]
+            + phrases["group." + Keys.Of(severity)]).Should().OnlyHaveUniqueItems();
+        Enum.GetValues<SourceStatus>().Select(status => Cited.Doubt(status, phrases)).Should()
+            .Equal("", "second-hand", "from memory", "computed", "trade practice, from memory");
     }
 
     [Fact]
@@ -36,7 +39,8 @@ public sealed partial class WordsTests
         foreach (var (language, words) in TheBook.Book.Words)
         {
             words.Keys.Except(s_english.Keys).Should().BeEmpty(language);
-            words.Where(pair => !SlotsOf(pair.Value).SequenceEqual(SlotsOf(s_english[pair.Key]))).Select(pair => pair.Key).Should().BeEmpty(language);
+            words.Where(pair => !SlotsOf(pair.Value).SequenceEqual(SlotsOf(s_english[pair.Key])))
+                .Select(pair => pair.Key).Should().BeEmpty(language);
         }
     }
 
@@ -53,7 +57,8 @@ public sealed partial class WordsTests
     [InlineData("No stop", "No stop")]
     public void The_first_sentence_ends_at_a_full_stop_before_a_blank(string text, string first) => Sentence.First(text).Should().Be(first);
 
-    private static IEnumerable<string> SlotsOf(string text) => Slot().Matches(text).Select(match => match.Value).Distinct().Order(StringComparer.Ordinal);
+    private static IEnumerable<string> SlotsOf(string text) =>
+        Slot().Matches(text).Select(match => match.Value).Distinct().Order(StringComparer.Ordinal);
 
     [GeneratedRegex("(?:phrases|Phrases)(?:\\[|\\.Say\\(|\\.Count\\(|\\.Find\\()\\s*\"([a-z]+\\.[a-z.-]+[a-z])\"")]
     private static partial Regex Key();

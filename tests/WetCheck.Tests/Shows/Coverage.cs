@@ -4,10 +4,16 @@ using WetCheck.Tests.Conventions;
 
 namespace WetCheck.Tests.Shows;
 
-/// <summary>Every published requirement that was collected, by its code, is held by something of the book or is left out with a reason.</summary>
+/// <summary>
+/// Every published requirement that was collected, by its code, is held by something of the book or is left out with a
+/// reason.
+/// </summary>
 public sealed partial class Coverage
 {
-    /// <summary>How many there are of each kind: size, curb, liner, drain, test, bed, backing, membrane, tile, joint, floor, fixture, access, demolition, metric.</summary>
+    /// <summary>
+    /// How many there are of each kind: size, curb, liner, drain, test, bed, backing, membrane, tile, joint, floor,
+    /// fixture, access, demolition, metric.
+    /// </summary>
     private static readonly (string Kind, int Count)[] Collected =
     [
         ("SG", 20), ("CB", 20), ("LN", 34), ("DR", 34), ("TS", 23), ("MB", 14), ("WB", 25), ("WM", 15),
@@ -26,11 +32,13 @@ public sealed partial class Coverage
     [Fact]
     public void Every_requirement_is_held_or_left_out_with_a_reason() => Collected
         .SelectMany(kind => Enumerable.Range(1, kind.Count).Select(number => $"{kind.Kind}-{number:00}"))
-        .Except(OfRules).Except(OfTheRest).Except(LeftOut("docs/rules-left-out.md").Where(one => one.Reason.Length > 5).Select(one => one.Code))
+        .Except(OfRules).Except(OfTheRest)
+            .Except(LeftOut("docs/rules-left-out.md").Where(one => one.Reason.Length > 5).Select(one => one.Code))
         .Should().BeEmpty();
 
     [Fact]
-    public void What_is_left_out_is_held_nowhere() => LeftOut("docs/rules-left-out.md").Select(one => one.Code).Intersect(OfRules).Should().BeEmpty();
+    public void What_is_left_out_is_held_nowhere() =>
+        LeftOut("docs/rules-left-out.md").Select(one => one.Code).Intersect(OfRules).Should().BeEmpty();
 
     [Fact]
     public void Each_is_left_out_once() => LeftOut("docs/rules-left-out.md").Select(one => one.Code).Should().OnlyHaveUniqueItems();
@@ -40,7 +48,8 @@ public sealed partial class Coverage
     {
         var told = LeftOut("docs/conflicts.md").ToList();
         told.Select(one => one.Code).Should().Equal(Enumerable.Range(1, Conflicts).Select(number => $"C-{number:00}"));
-        told.SelectMany(one => RuleNumber().Matches(one.Reason).Select(match => int.Parse(match.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture)))
+        told.SelectMany(one => RuleNumber().Matches(one.Reason)
+            .Select(match => int.Parse(match.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture)))
             .Where(number => TheBook.Book.Rule(number) is null).Should().BeEmpty();
     }
 

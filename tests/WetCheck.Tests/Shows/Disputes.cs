@@ -13,10 +13,14 @@ public sealed partial class Disputes
     private const int Known = 48;
     private static readonly PlannedRows s_rows = new("tests/jobs/disputes.yaml");
 
-    public static TheoryData<string, int> Jobs => [.. s_rows.All.SelectMany(row => Enumerable.Range(0, row.Parts("jobs").Count).Select(job => (row["row"]!, job)))];
+    public static TheoryData<string, int> Jobs =>
+        [.. s_rows.All.SelectMany(row => Enumerable.Range(0, row.Parts("jobs").Count)
+        .Select(job => (row["row"]!, job)))];
 
     [Fact]
-    public void Each_is_a_row() => s_rows.All.Select(row => row["row"]).Should().Equal(Enumerable.Range(1, Known).Select(number => $"D-{number:00}"));
+    public void Each_is_a_row() =>
+        s_rows.All.Select(row => row["row"]).Should()
+        .Equal(Enumerable.Range(1, Known).Select(number => $"D-{number:00}"));
 
     [Theory]
     [MemberData(nameof(Jobs))]

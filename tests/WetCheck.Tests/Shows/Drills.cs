@@ -7,13 +7,17 @@ namespace WetCheck.Tests.Shows;
 public sealed class Drills
 {
     private const int Known = 16;
-    private const string Floor = "method: liner under mortar\nunits: inches\nplumbing code: IRC 2021\nfloor: { rim: 11/16, judged: along any path, figure: inches }\n";
+    private const string Floor =
+        "method: liner under mortar\nunits: inches\nplumbing code: IRC 2021\nfloor: { rim: 11/16, judged: along any "
+        + "path, figure: inches }\n";
     private static readonly PlannedRows s_rows = new("tests/jobs/drills.yaml");
 
     public static TheoryData<string> Rows => s_rows.Names;
 
     [Fact]
-    public void Each_is_a_row() => s_rows.All.Select(row => row["row"]![..4]).Distinct().Order().Should().Equal(Enumerable.Range(1, Known).Select(number => $"R-{number:00}"));
+    public void Each_is_a_row() =>
+        s_rows.All.Select(row => row["row"]![..4]).Distinct().Order().Should()
+        .Equal(Enumerable.Range(1, Known).Select(number => $"R-{number:00}"));
 
     [Theory]
     [MemberData(nameof(Rows))]
@@ -21,7 +25,8 @@ public sealed class Drills
     {
         var walk = TheBook.Walk(s_rows[row]["job"]!);
         walk.ToFix.Select(entry => entry.Number).Should().BeEquivalentTo(s_rows[row].List("finds"));
-        walk.Entries.Where(entry => entry.Result == Result.ReadAgain).Select(entry => entry.Number).Should().BeEquivalentTo(s_rows[row].List("again"));
+        walk.Entries.Where(entry => entry.Result == Result.ReadAgain).Select(entry => entry.Number).Should()
+            .BeEquivalentTo(s_rows[row].List("again"));
         walk.Notes.Select(note => $"{note.Rule.Number}").Should().BeEquivalentTo(s_rows[row].List("notes"));
     }
 
@@ -31,7 +36,10 @@ public sealed class Drills
     public void Two_that_look_like_it_are_named(string row) =>
         s_rows[row].List("look-alikes").Should().HaveCount(2).And.BeSubsetOf(FalseAlarms.Rows.Select(one => one.Data));
 
-    /// <summary>R-04: what no rim can mend, in figures (O-05, C-22): 0.246 in per ft along the folds is short, 0.55 across is steep.</summary>
+    /// <summary>
+    /// what no rim can mend, in figures (O-05, C-22): 0.246 in per ft along the folds is short, 0.55 across is
+    /// steep.
+    /// </summary>
     [Fact]
     public void R04_both_limits_at_once_and_a_way_out()
     {

@@ -32,8 +32,10 @@ public sealed partial class Examples
         var walk = TheBook.Walk(Job(name));
         walk.Job.Stage.Should().Be("last");
         walk.Verdict.Should().Be(Verdict.NothingOwed);
-        walk.Checks.Where(check => check.Result is not Result.Ok and not Result.NotHere).Select(check => $"{check.Rule.Id} {check.Part} {check.Result}").Should().BeEmpty();
-        walk.Entries.Count(entry => entry.Result == Result.Ok).Should().BeGreaterThanOrEqualTo(walk.Entries.Count(entry => entry.Result == Result.NotHere));
+        walk.Checks.Where(check => check.Result is not Result.Ok and not Result.NotHere)
+            .Select(check => $"{check.Rule.Id} {check.Part} {check.Result}").Should().BeEmpty();
+        walk.Entries.Count(entry => entry.Result == Result.Ok).Should()
+            .BeGreaterThanOrEqualTo(walk.Entries.Count(entry => entry.Result == Result.NotHere));
     }
 
     [Theory]
@@ -64,8 +66,10 @@ public sealed partial class Examples
     {
         foreach (var stop in TheBook.Example("spruce").Method!.Stops)
         {
-            var walk = TheBook.Walk(Repository.Read("docs/examples/spruce.job.yaml").Replace("stage: last", $"stage: {stop.Name}", StringComparison.Ordinal));
-            walk.Looks.SelectMany(look => look.Parts).Select(part => part.Kind.Name).Should().NotContain(["liner", "liner side", "liner facet", "pre-slope", "seam", "fastener"]);
+            var walk = TheBook.Walk(Repository.Read("docs/examples/spruce.job.yaml")
+                .Replace("stage: last", $"stage: {stop.Name}", StringComparison.Ordinal));
+            walk.Looks.SelectMany(look => look.Parts).Select(part => part.Kind.Name).Should()
+                .NotContain(["liner", "liner side", "liner facet", "pre-slope", "seam", "fastener"]);
             walk.Looks.Select(look => look.Reading?.Name).Should().NotContain("weeps");
         }
     }
@@ -79,8 +83,10 @@ public sealed partial class Examples
     }
 
     [Fact]
-    public void The_sound_jobs_are_each_method_in_both_units() => Sound.Select(row => Job(row.Data)).Select(job => (job.Method!.Name, job.Metric))
-        .Should().BeEquivalentTo(TheBook.Book.Vocabulary.Methods.SelectMany(method => new[] { (method.Name, (bool?)false), (method.Name, true) }));
+    public void The_sound_jobs_are_each_method_in_both_units() =>
+        Sound.Select(row => Job(row.Data)).Select(job => (job.Method!.Name, job.Metric))
+        .Should().BeEquivalentTo(TheBook.Book.Vocabulary.Methods.SelectMany(method =>
+            new[] { (method.Name, (bool?)false), (method.Name, true) }));
 
     private static Job Job(string name) => TheBook.Job(Repository.Read($"{name}.job.yaml"), $"{name}.job.yaml");
 
@@ -89,14 +95,18 @@ public sealed partial class Examples
         Readings = part.Readings.ToDictionary(pair => pair.Key, pair => (IReadOnlyList<Reading>)[.. pair.Value.Select(AsPlan)]),
     };
 
-    private static Reading AsPlan(Reading reading) => reading.Value is ReadingValue.OfNone or ReadingValue.OfHidden ? reading : reading with { Planned = true };
+    private static Reading AsPlan(Reading reading) =>
+        reading.Value is ReadingValue.OfNone or ReadingValue.OfHidden ? reading : reading with { Planned = true };
 
     /// <summary>The line of the reading that falls short.</summary>
     private static int Line(Entry entry) => entry.Worst.Sides.SelectMany(side => side.Tests)
         .First(test => test.Answer == Tri.No && test.Fact?.Counted is not null).Fact!.Counted!.At.Line;
 
-    private static IEnumerable<(string, string, int)> Planted(string name) => PlantedLine().Matches(Repository.Read($"docs/examples/{name}.planted.yaml"))
-        .Select(match => (match.Groups["number"].Value, match.Groups["result"].Value, int.Parse(match.Groups["line"].Value, System.Globalization.CultureInfo.InvariantCulture)));
+    private static IEnumerable<(string, string, int)> Planted(string name) =>
+        PlantedLine().Matches(Repository.Read($"docs/examples/{name}.planted.yaml"))
+        .Select(match =>
+            (match.Groups["number"].Value, match.Groups["result"].Value,
+            int.Parse(match.Groups["line"].Value, System.Globalization.CultureInfo.InvariantCulture)));
 
     [GeneratedRegex("""number: "?(?<number>[\w-]+)"?, result: (?<result>[a-z -]+), line: (?<line>\d+)""")]
     private static partial Regex PlantedLine();

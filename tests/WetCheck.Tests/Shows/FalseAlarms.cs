@@ -16,18 +16,24 @@ public sealed class FalseAlarms
     public static TheoryData<string> RowsThatAreRead => [.. s_rows.All.Where(row => row["reads"] is not null).Select(row => row["row"]!)];
 
     [Fact]
-    public void Each_is_a_row() => s_rows.All.Select(row => row["row"]).Order().Should().Equal(Enumerable.Range(1, Known).Select(number => $"F-{number:00}"));
+    public void Each_is_a_row() =>
+        s_rows.All.Select(row => row["row"]).Order().Should()
+        .Equal(Enumerable.Range(1, Known).Select(number => $"F-{number:00}"));
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void The_facts_are_silent(string row) => TheBook.Walk(s_rows[row]["job"]!).ToFix.Select(entry => entry.Number).Should().BeEmpty();
+    public void The_facts_are_silent(string row) =>
+        TheBook.Walk(s_rows[row]["job"]!).ToFix.Select(entry => entry.Number).Should().BeEmpty();
 
     [Theory]
     [MemberData(nameof(RowsThatAreRead))]
     public void Its_rules_read_the_facts(string row)
     {
-        var met = TheBook.Walk(s_rows[row]["job"]!).Checks.Where(check => check.Result == Result.Ok || check.Paper == Paper.Good).Select(check => check.Rule.Number).Distinct();
-        met.Should().Contain(s_rows[row].List("reads").Select(int.Parse), "each rule that reads the facts must find them met, not pass them by");
+        var met = TheBook.Walk(s_rows[row]["job"]!)
+            .Checks.Where(check => check.Result == Result.Ok || check.Paper == Paper.Good)
+            .Select(check => check.Rule.Number).Distinct();
+        met.Should().Contain(s_rows[row].List("reads").Select(int.Parse),
+            "each rule that reads the facts must find them met, not pass them by");
     }
 
     /// <summary>One state's permission (F-30) has no limit that a fact could pass; a usual way of cutting (F-39) is a Note.</summary>

@@ -2,14 +2,18 @@ using WetCheck.Reporting;
 
 namespace WetCheck.Tests.Shows;
 
-/// <summary>Published values and tables outside the project, in <c>tests/jobs/grids.yaml</c>, each with its source: right up to them and wrong past them.</summary>
+/// <summary>
+/// Published values and tables outside the project, in <c>tests/jobs/grids.yaml</c>, each with its source: right up to
+/// them and wrong past them.
+/// </summary>
 public sealed class Grids
 {
     private static readonly PlannedRows s_rows = new("tests/jobs/grids.yaml");
 
     public static TheoryData<string, string, string> Values =>
     [
-        .. s_rows.All.SelectMany(row => row.List("right").Select(value => (row["row"]!, value, "ok")).Concat(row.List("wrong").Select(value => (row["row"]!, value, "correction")))),
+        .. s_rows.All.SelectMany(row => row.List("right").Select(value => (row["row"]!, value, "ok"))
+            .Concat(row.List("wrong").Select(value => (row["row"]!, value, "correction")))),
     ];
 
     [Theory]

@@ -4,11 +4,15 @@ using WetCheck.Tests.Reporting;
 
 namespace WetCheck.Tests.Shows;
 
-/// <summary>A height is asked from something that is there when it is asked, and what it should be is said as the tape would show it.</summary>
+/// <summary>
+/// A height is asked from something that is there when it is asked, and what it should be is said as the tape would
+/// show it.
+/// </summary>
 public sealed class HeightsOnTheTape
 {
     /// <summary>Asked before their datum is made, because the datum hides them: only its plan can tell them.</summary>
-    private static readonly string[] s_ahead = ["board.bottom", "wall.waterproof to", "drain.top", "drain.above substrate", "shower.room floor"];
+    private static readonly string[] s_ahead =
+        ["board.bottom", "wall.waterproof to", "drain.top", "drain.above substrate", "shower.room floor"];
 
     [Fact]
     public void No_height_is_asked_from_a_layer_that_comes_later()
@@ -21,7 +25,9 @@ public sealed class HeightsOnTheTape
                        where !method.RulesOut.Contains(kind.Name)
                        from reading in kind.Readings
                        where reading is { Is: Form.Height, From: not null, Derived: false, Layer: not null } && Made(reading.Layer) >= 0
-                       let lifter = TheBook.Book.Vocabulary.Kinds.Where(other => !method.RulesOut.Contains(other.Name)).SelectMany(other => other.Readings).FirstOrDefault(other => other.Lifts == reading.From)
+                       let lifter =
+                           TheBook.Book.Vocabulary.Kinds.Where(other => !method.RulesOut.Contains(other.Name))
+                           .SelectMany(other => other.Readings).FirstOrDefault(other => other.Lifts == reading.From)
                        where lifter is not null && Made(lifter.Layer) > Made(reading.Layer)
                        select $"{kind.Name}.{reading.Name}";
             late.Should().BeSubsetOf(s_ahead, method.Name);
@@ -37,7 +43,9 @@ public sealed class HeightsOnTheTape
             var list = Listing.Of(walk, "en", Walks.When);
             foreach (var item in list.Groups.SelectMany(group => group.Items))
             {
-                if (Evidence.Of(item.Entry.Worst).Test is { Fact.Kind.Is: Form.Height, LimitDatum: { } limit } test && OnTape.DatumOf(test.Fact) is { } read && read != limit && OnTape.Bound(test) is { Sign: not 0 })
+                if (Evidence.Of(item.Entry.Worst)
+                    .Test is { Fact.Kind.Is: Form.Height, LimitDatum: { } limit } test
+                    && OnTape.DatumOf(test.Fact) is { } read && read != limit && OnTape.Bound(test) is { Sign: not 0 })
                 {
                     both++;
                     item.Tape.Should().NotBeEmpty($"{name}, {item.Number}");

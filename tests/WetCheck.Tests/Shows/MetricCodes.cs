@@ -1,6 +1,9 @@
 namespace WetCheck.Tests.Shows;
 
-/// <summary>One job in millimetres under three codes: three lists. Falls by NCC 2022 10.2.12 (1:80 to 1:50), BS 5385 (1:80 to 1:35), IRC P2709.1 (1/4 to 1/2 in per ft, 1:48 to 1:24).</summary>
+/// <summary>
+/// One job in millimetres under three codes: three lists. Falls by NCC 2022 10.2.12 (1:80 to 1:50), BS 5385 (1:80 to
+/// 1:35), IRC P2709.1 (1/4 to 1/2 in per ft, 1:48 to 1:24).
+/// </summary>
 public sealed class MetricCodes
 {
     private const string Job = """
@@ -29,7 +32,8 @@ public sealed class MetricCodes
     [InlineData("IRC 2021", "IRC 2021", "133-B 134-A 401 402")]
     public void The_same_job_gives_each_code_its_own_list(string plumbing, string building, string toFix)
     {
-        var walk = TheBook.Walk(Job.Replace("PLUMBING", plumbing, StringComparison.Ordinal).Replace("BUILDING", building, StringComparison.Ordinal));
+        var walk = TheBook.Walk(Job.Replace("PLUMBING", plumbing, StringComparison.Ordinal)
+            .Replace("BUILDING", building, StringComparison.Ordinal));
         walk.ToFix.Select(entry => entry.Number).Order(StringComparer.Ordinal).Should().Equal(toFix.Split(' '));
     }
 }

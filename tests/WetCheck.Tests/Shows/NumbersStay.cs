@@ -16,7 +16,8 @@ public sealed class NumbersStay
     public void Rule_and_part_and_number_go_together_through_any_edit()
     {
         var random = new Random(12);
-        var paths = s_layout.Sections.SelectMany(section => section.Lines.Where(line => line is not WetCheck.Intake.Line.Seen).Select(section.PathOf)).ToList();
+        var paths = s_layout.Sections.SelectMany(section =>
+            section.Lines.Where(line => line is not WetCheck.Intake.Line.Seen).Select(section.PathOf)).ToList();
         var jobs = Walks.Examples.ToDictionary(example => example.Name, example => example.Walk.Job);
         var numbers = new Dictionary<(string Rule, string Place), string>();
         var owners = new Dictionary<string, (string Rule, string Place)>();
@@ -55,7 +56,9 @@ public sealed class NumbersStay
             Numbers(Listing.Of(walk, "es", Walks.When)).Should().Equal(Numbers(Listing.Of(walk, "en", Walks.When)), name);
         }
 
-        static IEnumerable<string> Numbers(Listing list) => list.Groups.Concat(list.Rest).SelectMany(group => group.Items.Select(item => item.Number)).Concat(list.Looks.Select(look => look.Number));
+        static IEnumerable<string> Numbers(Listing list) =>
+            list.Groups.Concat(list.Rest).SelectMany(group => group.Items.Select(item => item.Number))
+            .Concat(list.Looks.Select(look => look.Number));
     }
 
     [Fact]

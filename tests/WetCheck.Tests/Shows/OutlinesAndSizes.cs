@@ -6,7 +6,9 @@ namespace WetCheck.Tests.Shows;
 /// <summary>An outline that is no rectangle takes floor from the size beside it; the size counts again with the floor's own area.</summary>
 public sealed class OutlinesAndSizes
 {
-    private const string Head = "job: an L (invented)\nmethod: liner under mortar\nunits: inches\nplumbing code: UPC 2021\ncurb:\n  width: 1\nshower:\n  outline: 33 x 33 less 12 x 12 at right-back\n";
+    private const string Head =
+        "job: an L (invented)\nmethod: liner under mortar\nunits: inches\nplumbing code: UPC 2021\ncurb:\n  width: "
+        + "1\nshower:\n  outline: 33 x 33 less 12 x 12 at right-back\n";
 
     /// <summary>UPC 408.6 asks 1024 sq in: requirements SG-06, second-hand. 33 x 33 is 1089 as a rectangle, 945 as this L.</summary>
     [Theory]
@@ -19,7 +21,8 @@ public sealed class OutlinesAndSizes
     [Fact]
     public void An_outline_that_comes_later_counts_alike()
     {
-        var job = TheBook.Job("job: an L (invented)\nmethod: liner under mortar\nunits: inches\nplumbing code: UPC 2021\ncurb:\n  width: 1\nshower:\n  size: 33 x 33 finished\n");
+        var job = TheBook.Job("job: an L (invented)\nmethod: liner under mortar\nunits: inches\nplumbing code: UPC "
+            + "2021\ncurb:\n  width: 1\nshower:\n  size: 33 x 33 finished\n");
         Of(job).Should().Be(Result.Ok);
         Of(TheBook.With(job, "shower.outline: 33 x 33 less 12 x 12 at right-back")).Should().Be(Result.ToCheck);
         Of(TheBook.With(job, "shower.outline: 33 x 33")).Should().Be(Result.Ok);

@@ -12,7 +12,8 @@ public sealed class PlansAndNails
     public void A_low_nail_is_a_stop_while_the_finished_curb_is_only_a_plan()
     {
         // Water stands at least to the rough curb, whatever will be put on it.
-        var entry = TheBook.Walk(Pan + "curb: { cap adds: plan 1 }\nnails: { seen: all, curb inside: 1 below }\n").Entries.Single(one => one.Number == "221-A");
+        var entry = TheBook.Walk(Pan + "curb: { cap adds: plan 1 }\nnails: { seen: all, curb inside: 1 below }\n")
+            .Entries.Single(one => one.Number == "221-A");
         entry.Result.Should().Be(Result.Correction);
         entry.Paper.Should().Be(Paper.None);
         entry.Severity.Should().Be(Severity.Stop);
@@ -39,7 +40,8 @@ public sealed class PlansAndNails
     public void Fourteen_low_nails_are_one_entry()
     {
         var nails = string.Join(", ", Enumerable.Range(1, 14).Select(i => $"{i}/16 below"));
-        var entry = TheBook.Walk($"{Pan}nails: {{ seen: all, curb inside: \"{nails.Replace("8/16", "1/2", StringComparison.Ordinal)}\" }}\n").Entries.Single(one => one.Number == "221-A");
+        var entry = TheBook.Walk($"{Pan}nails: {{ seen: all, curb inside: "
+            + $"\"{nails.Replace("8/16", "1/2", StringComparison.Ordinal)}\" }}\n").Entries.Single(one => one.Number == "221-A");
         entry.Same.Should().HaveCount(14);
         entry.Also.Select(also => also.Number).Should().Equal("222-A");
     }
@@ -47,7 +49,10 @@ public sealed class PlansAndNails
     [Fact]
     public void What_the_method_always_has_is_looked_for_though_the_file_says_none()
     {
-        var (job, problems) = JobReader.Read("test.job.yaml", "method: liner under mortar\nunits: inches\nstage: before liner\npre-slope: none\n", TheBook.Book.Vocabulary);
+        var (job, problems) =
+            JobReader.Read("test.job.yaml",
+            "method: liner under mortar\nunits: inches\nstage: before liner\npre-slope: none\n",
+            TheBook.Book.Vocabulary);
         problems.Should().ContainSingle();
         TheBook.Walk(job!).Checks.Single(check => check.Rule.Number == 131).Result.Should().Be(Result.ToCheck);
     }

@@ -28,5 +28,6 @@ public sealed class Sizes
         Of("32 x 32", "plumbing code: IRC 2021\n", ", floor 880 sq in").Should().Be(Result.Correction);
 
     private static Result Of(string size, string code, string more = "") =>
-        TheBook.Walk($"method: liner under mortar\nunits: inches\n{code}shower: {{ size: \"{size} finished{more}\" }}\n").Checks.Single(check => check.Rule.Number == 101).Result;
+        TheBook.Walk($"method: liner under mortar\nunits: inches\n{code}shower: {{ size: \"{size} finished{more}\" "
+            + $"}}\n").Checks.Single(check => check.Rule.Number == 101).Result;
 }

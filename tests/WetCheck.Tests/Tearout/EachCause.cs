@@ -44,24 +44,30 @@ public sealed class EachCause
         foreach (var left in cause.Needs)
         {
             var lines = new Dictionary<string, string>();
-            cause.Given.Concat(cause.Needs.Where(need => need != left)).Concat(cause.Supports).ToList().ForEach(one => OldJobs.Meet(one, lines));
+            cause.Given.Concat(cause.Needs.Where(need => need != left)).Concat(cause.Supports).ToList()
+                .ForEach(one => OldJobs.Meet(one, lines));
             var without = new Dictionary<string, string>();
             OldJobs.Meet(left, without);
             without.Keys.ToList().ForEach(key => lines.Remove(key));
             if (lines.Count > 0)
             {
-                OldJobs.Read(lines).Causes.Single(one => one.Cause.Number == number).Fit.Should().BeOneOf(Fit.MayBe, Fit.Unseen, AnotherWay(left, lines));
+                OldJobs.Read(lines).Causes.Single(one => one.Cause.Number == number).Fit.Should()
+                    .BeOneOf(Fit.MayBe, Fit.Unseen, AnotherWay(left, lines));
             }
         }
     }
 
-    /// <summary>Every line of the book on which a cause stands can be typed, and every guard, row and sentence is there in both languages.</summary>
+    /// <summary>
+    /// Every line of the book on which a cause stands can be typed, and every guard, row and sentence is there in both
+    /// languages.
+    /// </summary>
     [Fact]
     public void Each_is_whole()
     {
         foreach (var cause in TheBook.Book.Causes)
         {
-            new[] { cause.Name, cause.How, cause.Next }.Should().OnlyContain(words => words.En.Length > 0 && words.Es!.Length > 0, cause.Id);
+            new[] { cause.Name, cause.How, cause.Next }.Should()
+                .OnlyContain(words => words.En.Length > 0 && words.Es!.Length > 0, cause.Id);
             cause.Guards.Should().NotBeEmpty(cause.Id);
             cause.Rows.Should().NotBeEmpty(cause.Id);
         }
@@ -71,7 +77,10 @@ public sealed class EachCause
 
     /// <summary>A need that names two signs may be met by the other one, which supports tell as well.</summary>
     private static Fit AnotherWay(Condition left, Dictionary<string, string> lines) =>
-        left is Condition.AnyOf any && any.Of.OfType<Condition.Is>().Any(test => lines.GetValueOrDefault($"{test.Path.Kind ?? "old work"}.{test.Path.Reading.Name}") is { } said && test.OneOf.Contains(said)) ? Fit.Fits : Fit.MayBe;
+        left is Condition.AnyOf any
+            && any.Of.OfType<Condition.Is>()
+            .Any(test => lines.GetValueOrDefault($"{test.Path.Kind ?? "old work"}.{test.Path.Reading.Name}") is { } said
+            && test.OneOf.Contains(said)) ? Fit.Fits : Fit.MayBe;
 
     private static Cause Of(string number) => TheBook.Book.Causes.Single(cause => cause.Number == number);
 

@@ -13,7 +13,8 @@ internal static class OldJobs
     /// <param name="lines">By section and line: <c>old bed.wet</c>, <c>old walls.left</c>.</param>
     public static string Text(IReadOnlyDictionary<string, string> lines) => "units: inches\n" + string.Concat(lines
         .GroupBy(line => line.Key[..line.Key.IndexOf('.', StringComparison.Ordinal)])
-        .Select(section => $"{section.Key}:\n" + string.Concat(section.Select(line => $"  {line.Key[(section.Key.Length + 1)..]}: \"{line.Value}\"\n"))));
+        .Select(section => $"{section.Key}:\n"
+            + string.Concat(section.Select(line => $"  {line.Key[(section.Key.Length + 1)..]}: \"{line.Value}\"\n"))));
 
     /// <summary>Lines that make a condition true, by its first way; all four walls where it speaks of each.</summary>
     public static void Meet(Condition condition, Dictionary<string, string> lines, string? place = null)

@@ -55,9 +55,11 @@ public sealed class PlantedTearouts
         }
 
         var text = desk.Run("tearout", name).Results;
-        text.IndexOf("BEFORE ANYTHING IS BROKEN", StringComparison.Ordinal).Should().BeInRange(0, text.IndexOf("\nSEEN", StringComparison.Ordinal));
+        text.IndexOf("BEFORE ANYTHING IS BROKEN", StringComparison.Ordinal).Should()
+            .BeInRange(0, text.IndexOf("\nSEEN", StringComparison.Ordinal));
         text.Should().Contain("Asbestos.").And.Contain("Power.");
-        s_schema.Evaluate(System.Text.Json.JsonDocument.Parse(desk.Run("tearout", name, "--format", "json").Results).RootElement).IsValid.Should().BeTrue();
+        s_schema.Evaluate(System.Text.Json.JsonDocument.Parse(desk.Run("tearout", name, "--format", "json").Results)
+            .RootElement).IsValid.Should().BeTrue();
     }
 
     [Fact]
@@ -69,7 +71,8 @@ public sealed class PlantedTearouts
         var report = OldWorkReading.Of(job, book);
         report.Sets.Select(set => set.Single().Cause.Number).Should().Equal("M-07", "M-98");
         report.InAll.Should().BeEmpty();
-        TearoutText.Of(report, TheBook.Walk(job) with { Book = book }, "en", "").Should().Contain("AND ONE OF THESE").And.MatchRegex("M-07 .*\\n.*M-98 ");
+        TearoutText.Of(report, TheBook.Walk(job) with { Book = book }, "en", "").Should().Contain("AND ONE OF THESE")
+            .And.MatchRegex("M-07 .*\\n.*M-98 ");
     }
 
     [Theory]
@@ -86,7 +89,8 @@ public sealed class PlantedTearouts
         before.Should().NotContain("M-").And.Contain("X-0").And.Contain("No cure");
         foreach (var test in TheBook.Book.Opening.Tests.Where(test => test.Points.Count > 0))
         {
-            desk.Write("old.job.yaml", $"units: inches\nold work: {{ symptom: {symptom} }}\nold tests: {{ {test.Result.Reading.Name}: wet }}\n");
+            desk.Write("old.job.yaml",
+                $"units: inches\nold work: {{ symptom: {symptom} }}\nold tests: {{ {test.Result.Reading.Name}: wet }}\n");
             var after = desk.Run("tearout", "old", "--sheet", "tests").Results;
             var named = Regex.Matches(after, @"M-\d\d").Select(match => match.Value).Distinct();
             named.Should().BeEquivalentTo(test.Points.Select(id => TheBook.Book.Causes.Single(cause => cause.Id == id).Number));
@@ -111,11 +115,13 @@ public sealed class PlantedTearouts
     public void With_no_year_all_of_them_may_be_and_the_gate_takes_it_as_old()
     {
         using var desk = new Desk(("old.job.yaml", "units: inches\nold work: { pan: sheet liner }\n"));
-        desk.Run("tearout", "old").Results.Should().Contain("take it as old").And.Contain("Before 1950").And.Contain("From 2006").And.Contain("Lead");
+        desk.Run("tearout", "old").Results.Should().Contain("take it as old").And.Contain("Before 1950")
+            .And.Contain("From 2006").And.Contain("Lead");
     }
 
     private static string Job(string name) => Repository.Read($"docs/examples/tearout/{name}.job.yaml");
 
     private static string[] Planted(string name, string key) =>
-        Regex.Match(Repository.Read($"docs/examples/tearout/{name}.planted.yaml"), $@"^{key}: \[(.*)\]$", RegexOptions.Multiline).Groups[1].Value.Split(", ", StringSplitOptions.RemoveEmptyEntries);
+        Regex.Match(Repository.Read($"docs/examples/tearout/{name}.planted.yaml"), $@"^{key}: \[(.*)\]$",
+            RegexOptions.Multiline).Groups[1].Value.Split(", ", StringSplitOptions.RemoveEmptyEntries);
 }

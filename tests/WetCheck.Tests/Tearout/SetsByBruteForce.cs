@@ -13,7 +13,9 @@ public sealed class SetsByBruteForce
         for (var trial = 0; trial < 200; trial++)
         {
             var (causes, signs) = (random.Next(1, 13), random.Next(1, 13));
-            var of = Enumerable.Range(0, causes).Select(_ => (IReadOnlyList<int>)[.. Enumerable.Range(0, signs).Where(_ => random.Next(4) == 0)]).ToList();
+            var of = Enumerable.Range(0, causes)
+                .Select(_ => (IReadOnlyList<int>)[.. Enumerable.Range(0, signs).Where(_ => random.Next(4) == 0)])
+                .ToList();
             var met = of.SelectMany(one => one).Distinct().Order().ToList();
             of = [.. of.Select(one => (IReadOnlyList<int>)[.. one.Select(sign => met.IndexOf(sign))])];
             var found = SmallestSets.Of(of, met.Count).Select(set => string.Join(',', set)).ToList();
@@ -27,7 +29,9 @@ public sealed class SetsByBruteForce
     private static List<string> ByEverySubset(List<IReadOnlyList<int>> of, int signs)
     {
         var all = Enumerable.Range(0, 1 << of.Count)
-            .Where(subset => signs > 0 && Enumerable.Range(0, signs).All(sign => Enumerable.Range(0, of.Count).Any(cause => (subset >> cause & 1) == 1 && of[cause].Contains(sign))))
+            .Where(subset => signs > 0 && Enumerable.Range(0, signs)
+                .All(sign => Enumerable.Range(0, of.Count)
+                .Any(cause => (subset >> cause & 1) == 1 && of[cause].Contains(sign))))
             .Select(subset => Enumerable.Range(0, of.Count).Where(cause => (subset >> cause & 1) == 1).ToList()).ToList();
         return [.. all.Where(set => set.Count == all.Min(one => one.Count)).Select(set => string.Join(',', set))];
     }

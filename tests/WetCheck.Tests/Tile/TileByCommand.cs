@@ -3,18 +3,26 @@ using static WetCheck.Tests.Pan.FloorOfAJob;
 
 namespace WetCheck.Tests.Tile;
 
-/// <summary>The sheet of the tile: TL-09 (ANSI A108.02 4.3.7, V-Q S81), and steps computed by programs that share no code with this project.</summary>
+/// <summary>
+/// The sheet of the tile: TL-09 (ANSI A108.02 4.3.7, V-Q S81), and steps computed by programs that share no code with
+/// this project.
+/// </summary>
 public sealed class TileByCommand
 {
     private const string Pan = Inches + "drain: { form: point }\n";
 
-    /// <summary>60 x 36, rim 0.72887: 0.028, 0.042, 0.056, 0.084 for 2, 3, 4, 6 in over all shifts; a rim of 3/4 makes them as much larger.</summary>
+    /// <summary>
+    /// 60 x 36, rim 0.72887: 0.028, 0.042, 0.056, 0.084 for 2, 3, 4, 6 in over all shifts; a rim of 3/4 makes them as
+    /// much larger.
+    /// </summary>
     [Fact]
     public void Square_tiles_wherever_their_grid_lies()
     {
         var tile = Told(Pan + Rectangle(60, 36)).Json["tile"]!;
         Number(tile["rim"]).Should().Be(0.75);
-        var worst = tile["sizes"]!.AsArray().ToDictionary(size => Number(size!["side"]), size => (Step: Number(size!["worst"]) * 0.72887 / 0.75, Allowed: (string)size["allowed"]!));
+        var worst = tile["sizes"]!.AsArray()
+            .ToDictionary(size => Number(size!["side"]),
+            size => (Step: Number(size!["worst"]) * 0.72887 / 0.75, Allowed: (string)size["allowed"]!));
         worst[2].Step.Should().BeApproximately(0.028, 6e-4);
         worst[3].Step.Should().BeApproximately(0.042, 6e-4);
         worst[4].Step.Should().BeApproximately(0.056, 6e-4);
@@ -33,7 +41,10 @@ public sealed class TileByCommand
     [Fact]
     public void A_grid_that_is_told_is_worked_out_and_names_the_tiles_to_cut()
     {
-        using var desk = new Desk(("elm.job.yaml", "job: Elm\n" + Pan + Rectangle(60, 36) + "tile: { floor tile: 4, floor tile long: 4, floor joint: 1/8, grid from: \"30, 18\", grid: square to the walls }\n"));
+        using var desk =
+            new Desk(("elm.job.yaml",
+            "job: Elm\n" + Pan + Rectangle(60, 36)
+            + "tile: { floor tile: 4, floor tile long: 4, floor joint: 1/8, grid from: \"30, 18\", grid: square to the walls }\n"));
         var ran = desk.Run("pan", "elm", "--sheet", "tile");
         ran.Results.Should().Contain("Worst step 1/16\"").And.Contain("Cut along the fold: 40 tiles");
         ran.Results.Split('\n').Should().OnlyContain(line => line.Length <= 78);

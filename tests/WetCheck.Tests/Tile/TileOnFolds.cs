@@ -5,9 +5,13 @@ namespace WetCheck.Tests.Tile;
 /// <summary>Steps of tile over folds, against figures worked out by hand and a fit by sums over a raster.</summary>
 public sealed class TileOnFolds
 {
-    private static readonly List<Facet> s_floor = [.. PanFacets.Of(new Geometry.Pan(Outline.Rectangle(60, 36), new(30, 18), Grate.Point), 0.72887)];
+    private static readonly List<Facet> s_floor =
+        [.. PanFacets.Of(new Geometry.Pan(Outline.Rectangle(60, 36), new(30, 18), Grate.Point), 0.72887)];
 
-    /// <summary>Worst of any two neighbours over all shifts, in units of side times half the slopes' difference. By hand: a third of the way across, 8/27, where the fold is parallel; the others by random shifts.</summary>
+    /// <summary>
+    /// Worst of any two neighbours over all shifts, in units of side times half the slopes' difference. By hand: a
+    /// third of the way across, 8/27, where the fold is parallel; the others by random shifts.
+    /// </summary>
     [Theory]
     [InlineData(0, 8.0 / 27)]
     [InlineData(10, 0.405)]
@@ -17,9 +21,13 @@ public sealed class TileOnFolds
     [InlineData(35, 0.602)]
     [InlineData(40, 0.606)]
     [InlineData(45, 0.602)]
-    public void A_fold_at_an_angle_to_the_joints(double fold, double step) => TileShifts.OnOneFold(fold, 1).Should().BeApproximately(step, 0.003);
+    public void A_fold_at_an_angle_to_the_joints(double fold, double step) =>
+        TileShifts.OnOneFold(fold, 1).Should().BeApproximately(step, 0.003);
 
-    /// <summary>By hand: a diagonal fold lifts the corner by 2/3 of half a diagonal times the tangent, against a neighbour the fold misses. 60x36, valley 1/4 in per ft.</summary>
+    /// <summary>
+    /// By hand: a diagonal fold lifts the corner by 2/3 of half a diagonal times the tangent, against a neighbour the
+    /// fold misses. 60x36, valley 1/4 in per ft.
+    /// </summary>
     [Theory]
     [InlineData(2, 0.022)]
     [InlineData(3, 0.033)]
@@ -83,10 +91,19 @@ public sealed class TileOnFolds
         {
             const int Fine = 200;
             var corners = grid.Corners(tile.Along, tile.Across);
-            var all = (from i in Enumerable.Range(0, Fine) from j in Enumerable.Range(0, Fine) let at = corners[0] + ((corners[1] - corners[0]) * ((i + 0.5) / Fine)) + ((corners[3] - corners[0]) * ((j + 0.5) / Fine)) where at.X is > 0 and < 60 && at.Y is > 0 and < 36 select at).ToList();
+            var all = (from i in Enumerable.Range(0, Fine)
+                       from j in Enumerable.Range(0, Fine)
+                       let at = corners[0]
+                + ((corners[1] - corners[0]) * ((i + 0.5) / Fine))
+                + ((corners[3] - corners[0]) * ((j + 0.5) / Fine))
+                       where at.X is > 0 and < 60
+                && at.Y is > 0 and < 36
+                       select at).ToList();
             double Bed(PlanPoint at) => 0.72887 * Math.Max(Math.Abs(at.X - 30) / 30, Math.Abs(at.Y - 18) / 18);
             var (mx, my, mz) = (all.Average(at => at.X), all.Average(at => at.Y), all.Average(Bed));
-            var (xx, xy, yy) = (all.Sum(at => (at.X - mx) * (at.X - mx)), all.Sum(at => (at.X - mx) * (at.Y - my)), all.Sum(at => (at.Y - my) * (at.Y - my)));
+            var (xx, xy, yy) =
+                (all.Sum(at => (at.X - mx) * (at.X - mx)), all.Sum(at => (at.X - mx) * (at.Y - my)),
+                all.Sum(at => (at.Y - my) * (at.Y - my)));
             var (xz, yz) = (all.Sum(at => (at.X - mx) * (Bed(at) - mz)), all.Sum(at => (at.Y - my) * (Bed(at) - mz)));
             var whole = (xx * yy) - (xy * xy);
             return mz + (((xz * yy) - (yz * xy)) / whole * (worst.Place.X - mx)) + (((yz * xx) - (xz * xy)) / whole * (worst.Place.Y - my));

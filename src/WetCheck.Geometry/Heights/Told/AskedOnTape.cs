@@ -36,7 +36,8 @@ internal static class AskedOnTape
         var worlds = FallWorld.All([rule], known, "").Select(world => InForce.Of(rule, world, null)).Where(one => one.Limit is not null);
         foreach (var alike in worlds.GroupBy(one => one.Limit!.Value.Max))
         {
-            yield return Moved(alike.Key, [.. alike.SelectMany(one => one.Codes).Distinct()], [.. alike.SelectMany(one => one.Rows).Distinct()]);
+            yield return Moved(alike.Key, [.. alike.SelectMany(one => one.Codes).Distinct()],
+                [.. alike.SelectMany(one => one.Rows).Distinct()]);
         }
 
         HeightAsked Moved(Quantity limit, IReadOnlyList<string> codes, IReadOnlyList<string> rows) =>

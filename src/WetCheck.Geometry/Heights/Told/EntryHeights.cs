@@ -9,7 +9,8 @@ internal static class EntryHeights
     {
         var (rough, finished, room) = (told.Above("rough curb"), told.Above("finished threshold"), told.Above("room floor"));
         // The curb stands before the drain has its top: then its height is read from the liner.
-        var zero = told.IsHere("liner") && told.Above(Standing.LinerZero) is not { Is.AsRead.IsPoint: true } ? Standing.LinerZero : Standing.Zero;
+        var zero = told.IsHere("liner") && told.Above(Standing.LinerZero) is not { Is.AsRead.IsPoint: true }
+            ? Standing.LinerZero : Standing.Zero;
         if (rough is not null && finished is not null)
         {
             yield return new(HeightGroup.Entry, "rough-curb", "", told.Between(zero, "rough curb")!, zero);

@@ -26,18 +26,23 @@ internal static class FloorSections
             One(told.Between(zero, "finished threshold")),
             One(told.Number("curb", "width")),
             One(told.Between(zero, "room floor")),
-            [.. known.Where(part => part.Kind == "liner side" && liner).Select(part => new SectionSide(part.Part.Place!.Name, Length(part.Part.Place.Name, told.Falls), One(told.AboveLiner(part.Facts.GetValueOrDefault("top")))))],
+            [.. known.Where(part => part.Kind == "liner side" && liner)
+                .Select(part =>
+                new SectionSide(part.Part.Place!.Name, Length(part.Part.Place.Name, told.Falls),
+                One(told.AboveLiner(part.Facts.GetValueOrDefault("top")))))],
             [.. known.Where(part => part.Kind == "fastener" && liner && part.Exists != Tri.No && !part.Part.IsOther)
                 .Select(part => (Place: part.Part.Place?.Name ?? "", Height: One(told.AboveLiner(part.Facts.GetValueOrDefault("height")))))
                 .Where(nail => nail.Height is not null).Select(nail => new SectionNail(nail.Place, nail.Height!.Value))]);
     }
 
     private static HeightTold? Board(IReadOnlyList<PartState> known) =>
-        known.FirstOrDefault(part => part.Kind == "board end" && part.Part.Place?.Name == "back")?.Facts.GetValueOrDefault("bottom") is { OnPaper: Known.Number { Datum: null or "top of bed" } } bottom
+        known.FirstOrDefault(part => part.Kind == "board end" && part.Part.Place?.Name == "back")
+            ?.Facts.GetValueOrDefault("bottom") is { OnPaper: Known.Number { Datum: null or "top of bed" } } bottom
             ? Standing.Told(bottom)
             : null;
 
     private static double? Length(string side, PanReport falls) => falls.Sides.FirstOrDefault(one => one.Name == side)?.Length;
 
-    private static double? One(HeightTold? height) => height is { IsApart: false, Is.AsRead: { IsPoint: true, Lo: { } at } } ? at.Approximate : null;
+    private static double? One(HeightTold? height) =>
+        height is { IsApart: false, Is.AsRead: { IsPoint: true, Lo: { } at } } ? at.Approximate : null;
 }

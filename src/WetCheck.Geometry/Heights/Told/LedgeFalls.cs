@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Geometry;
 
-/// <summary>How much lower the front of a niche, a bench, a sill is to stand than its back: what the rule asks over the run that was read.</summary>
+/// <summary>
+/// How much lower the front of a niche, a bench, a sill is to stand than its back: what the rule asks over the run that
+/// was read.
+/// </summary>
 internal static class LedgeFalls
 {
     public static IEnumerable<HeightLine> Of(RuleBook book, IReadOnlyList<PartState> known)
@@ -17,7 +20,8 @@ internal static class LedgeFalls
         {
             if (ledge.Facts.GetValueOrDefault("fall")?.Counted?.Value is ReadingValue.OfFall { ByRatio: false, Run: var run })
             {
-                yield return new HeightLine(HeightGroup.Ledges, "ledge", ledge.Part.Place!.Name, new HeightTold(Spread.Within(new Interval(least * run, most * run)), false, false), null);
+                yield return new HeightLine(HeightGroup.Ledges, "ledge", ledge.Part.Place!.Name,
+                    new HeightTold(Spread.Within(new Interval(least * run, most * run)), false, false), null);
             }
         }
     }

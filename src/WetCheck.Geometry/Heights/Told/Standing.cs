@@ -21,7 +21,9 @@ internal sealed class Standing(IReadOnlyList<PartState> known, PanReport falls)
 
     public HeightTold? Above(string datum) => Between(Zero, datum);
 
-    public bool IsToStuds => known.FirstOrDefault(part => part.Kind == "shower")?.Facts.GetValueOrDefault("size")?.OnPaper is Known.Pair { Between: Model.Between.ToStuds };
+    public bool IsToStuds =>
+        known.FirstOrDefault(part => part.Kind == "shower")?.Facts.GetValueOrDefault("size")
+        ?.OnPaper is Known.Pair { Between: Model.Between.ToStuds };
 
     public bool IsHere(string kind) => known.Any(part => part.Kind == kind && part.Exists != Tri.No);
 
@@ -37,11 +39,14 @@ internal sealed class Standing(IReadOnlyList<PartState> known, PanReport falls)
             .Select(part => Told(part.Facts.GetValueOrDefault("height"))).Where(height => !height.Is.IsUnknown).ToList();
         if (corners.Count == (side is null ? 4 : 2))
         {
-            return new HeightTold(new Spread(Hull(corners.Select(one => one.Is.AsRead)), Hull(corners.Select(one => one.Is.Band))), corners.Exists(one => one.IsPlanned), false);
+            return new HeightTold(new Spread(Hull(corners.Select(one => one.Is.AsRead)),
+                Hull(corners.Select(one => one.Is.Band))), corners.Exists(one => one.IsPlanned), false);
         }
 
         // The mark that the most readings of the limits allow.
-        var mark = falls.Cases.Select(one => one.Mark).OfType<double>().DefaultIfEmpty().MaxBy(at => falls.Cases.Count(one => one.Window is var (least, most) && at >= least - 1e-9 && at <= most + 1e-9));
+        var mark = falls.Cases.Select(one => one.Mark).OfType<double>().DefaultIfEmpty()
+            .MaxBy(at =>
+            falls.Cases.Count(one => one.Window is var (least, most) && at >= least - 1e-9 && at <= most + 1e-9));
         return mark > 0 ? new HeightTold(Spread.Exactly((decimal)Math.Round(mark, 9)), true, false) : HeightTold.Unknown;
     }
 
@@ -80,7 +85,8 @@ internal sealed class Standing(IReadOnlyList<PartState> known, PanReport falls)
 
     /// <summary>A number of the only part of a kind; null where the vocabulary or the job has none.</summary>
     public HeightTold? Number(string kind, string reading) =>
-        known.FirstOrDefault(part => part.Kind == kind && part.Exists != Tri.No)?.Facts.GetValueOrDefault(reading) is { } fact ? Told(fact) : null;
+        known.FirstOrDefault(part => part.Kind == kind && part.Exists != Tri.No)
+            ?.Facts.GetValueOrDefault(reading) is { } fact ? Told(fact) : null;
 
     public static HeightTold Told(Fact? fact) => fact?.OnPaper is Known.Number number
         ? new HeightTold(number.Spread, fact.Now != fact.OnPaper, fact.Clash)
@@ -94,7 +100,8 @@ internal sealed class Standing(IReadOnlyList<PartState> known, PanReport falls)
     /// <summary>The liner at the foot of a wall above it at the drain: its fall over the run.</summary>
     public HeightTold LinerAt(string side)
     {
-        var fall = Told(known.FirstOrDefault(part => part.Kind == "liner facet" && part.Part.Place?.Name == side)?.Facts.GetValueOrDefault("fall"));
+        var fall = Told(known.FirstOrDefault(part => part.Kind == "liner facet" && part.Part.Place?.Name == side)
+            ?.Facts.GetValueOrDefault("fall"));
         var shower = known.FirstOrDefault(part => part.Kind == "shower")?.Facts;
         if (shower?.GetValueOrDefault("drain at") is not { } at || shower.GetValueOrDefault("size") is not { } size)
         {

@@ -29,7 +29,9 @@ internal static class WaterLevels
             return new(layer, inUse, layer == "liner" ? Standing.LinerZero : Standing.Zero,
                 [.. all[true].OrderBy(way => way.Height.Is.AsRead.Lo).ThenBy(way => way.IsEntry)],
                 [.. all[false]],
-                layer == "liner" ? [.. job.Lists.Where(list => list.Kind.Name is "fastener" or "seam" && list.Whole != Tri.Yes).Select(list => list.Kind.Name)] : []);
+                layer == "liner"
+                    ? [.. job.Lists.Where(list => list.Kind.Name is "fastener" or "seam" && list.Whole != Tri.Yes)
+                    .Select(list => list.Kind.Name)] : []);
         }
     }
 
@@ -68,7 +70,8 @@ internal static class WaterLevels
             yield return new WaterWay("curb", "entry", entry, IsEntry: true);
         }
 
-        if (known.FirstOrDefault(part => part.Kind == "wall")?.Facts.GetValueOrDefault("waterproof to") is { OnPaper: Known.Number number } fact)
+        if (known.FirstOrDefault(part => part.Kind == "wall")
+            ?.Facts.GetValueOrDefault("waterproof to") is { OnPaper: Known.Number number } fact)
         {
             yield return new WaterWay("edge", "", number.Datum is null or "top of drain" ? Standing.Told(fact) : HeightTold.Unknown, false);
         }
@@ -80,9 +83,16 @@ internal static class WaterLevels
         if (told.Above(curb ? "finished threshold" : "room floor") is { } entry)
         {
             var pass = told.Rim("entry");
-            yield return new WaterWay(curb ? "curb" : "room", "entry", pass.Is.IsUnknown ? entry : entry with { Is = entry.Is.Map(pass.Is, Interval.Max), IsPlanned = entry.IsPlanned || pass.IsPlanned }, IsEntry: true);
+            yield return new WaterWay(curb ? "curb" : "room", "entry",
+                pass.Is.IsUnknown ? entry
+                : entry with
+                {
+                    Is = entry.Is.Map(pass.Is, Interval.Max),
+                    IsPlanned = entry.IsPlanned || pass.IsPlanned
+                }, IsEntry: true);
         }
     }
 
-    private static bool Is(PartState part, string reading, string choice) => part.Facts.GetValueOrDefault(reading)?.OnPaper is Known.OneOf one && one.Choice == choice;
+    private static bool Is(PartState part, string reading, string choice) =>
+        part.Facts.GetValueOrDefault(reading)?.OnPaper is Known.OneOf one && one.Choice == choice;
 }

@@ -11,7 +11,8 @@ internal sealed class LevelPlanes
     private readonly int? _channel;
 
     /// <param name="grates">All ways in which the floor may have been set out; none: not known.</param>
-    public LevelPlanes(Outline outline, PlanPoint? drain, IReadOnlyList<Grate> grates, IReadOnlyList<LevelPoint> points, IReadOnlyList<PanLimits> limits)
+    public LevelPlanes(Outline outline, PlanPoint? drain, IReadOnlyList<Grate> grates,
+        IReadOnlyList<LevelPoint> points, IReadOnlyList<PanLimits> limits)
     {
         (_outline, _limits) = (outline, limits);
         if (drain is not { } at || grates.Count == 0)
@@ -22,7 +23,9 @@ internal sealed class LevelPlanes
         if (grates is [var channel] && ChannelWall.Of(outline, at, channel) is { } along)
         {
             _channel = along.Wall;
-            Facets = [FacetLevels.Of(along.Wall, points, [.. Enumerable.Range(0, points.Count).Where(one => IsBefore(outline.Walls[along.Wall], channel, points[one].At - at))])];
+            Facets = [FacetLevels.Of(along.Wall, points,
+                [.. Enumerable.Range(0, points.Count)
+                .Where(one => IsBefore(outline.Walls[along.Wall], channel, points[one].At - at))])];
         }
         else if (grates.All(grate => outline.IsSeenWholeFrom(at) && outline.Walls.All(wall => Pan.Run(wall, at, grate) > 1e-9)))
         {
@@ -56,14 +59,17 @@ internal sealed class LevelPlanes
     private LevelPlane Plane(string side, FacetLevels facet, PlanPoint uphill, IReadOnlyList<LevelPoint> points)
     {
         var fall = facet.Points.Count == 0 ? null : facet.Along(uphill);
-        return new LevelPlane(side, null, facet.Points.Count, fall?.Estimate, Known(fall?.Least), Known(fall?.Most), facet.Unevenness(points),
+        return new LevelPlane(side, null, facet.Points.Count, fall?.Estimate, Known(fall?.Least), Known(fall?.Most),
+            facet.Unevenness(points),
             fall is null ? [] : [.. _limits.Where(limit => !limit.AlongFolds).Select(limit =>
                 new LevelHeld(limit, fall.AtLeast(limit.Least.Value.Approximate), fall.AtMost(limit.Most.Value.Approximate)))]);
     }
 
     private LevelPlane? Fold(string name, int corner) => _floor!.Fold(corner, Facets) is not { } fall ? null
-        : new LevelPlane(name, new Spot(_outline.Corners[corner].X, _outline.Corners[corner].Y), 0, fall.Estimate, Known(fall.Least), Known(fall.Most), 0,
-            [.. _limits.Where(limit => limit.AlongFolds).Select(limit => new LevelHeld(limit, fall.AtLeast(limit.Least.Value.Approximate), null))]);
+        : new LevelPlane(name, new Spot(_outline.Corners[corner].X, _outline.Corners[corner].Y), 0, fall.Estimate,
+            Known(fall.Least), Known(fall.Most), 0,
+            [.. _limits.Where(limit => limit.AlongFolds)
+                .Select(limit => new LevelHeld(limit, fall.AtLeast(limit.Least.Value.Approximate), null))]);
 
     private static double? Known(double? bound) => bound is { } known && double.IsFinite(known) ? known : null;
 }

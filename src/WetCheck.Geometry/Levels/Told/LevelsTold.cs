@@ -11,6 +11,8 @@ internal static class LevelsTold
     public static IReadOnlyList<LevelPoint> Of(Known.Levels levels)
     {
         var half = Math.Max(Finest, levels.Half.Approximate);
-        return [.. levels.Points.All.Select(point => new LevelPoint(new PlanPoint(point.FromLeft.Approximate, point.FromEntry.Approximate), point.Up.Approximate, half))];
+        return [.. levels.Points.All.Select(point =>
+            new LevelPoint(new PlanPoint(point.FromLeft.Approximate, point.FromEntry.Approximate),
+            point.Up.Approximate, half))];
     }
 }

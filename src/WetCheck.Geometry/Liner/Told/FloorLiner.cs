@@ -44,8 +44,10 @@ public static class FloorLiner
     private static Outline Floor(PanReport falls, double? adds)
     {
         var finished = new Outline(falls.Outline.Select(at => new PlanPoint(at.X, at.Y)));
-        return adds is { } wall && finished.Corners.Count == 4 && finished.Walls.All(one => Math.Abs(one.Along.X) < 1e-9 || Math.Abs(one.Along.Y) < 1e-9)
-            ? Outline.Rectangle(finished.Corners.Max(at => at.X) - finished.Corners.Min(at => at.X) + (2 * wall), finished.Corners.Max(at => at.Y) - finished.Corners.Min(at => at.Y) + wall)
+        return adds is { } wall && finished.Corners.Count == 4
+            && finished.Walls.All(one => Math.Abs(one.Along.X) < 1e-9 || Math.Abs(one.Along.Y) < 1e-9)
+            ? Outline.Rectangle(finished.Corners.Max(at => at.X) - finished.Corners.Min(at => at.X) + (2 * wall),
+                finished.Corners.Max(at => at.Y) - finished.Corners.Min(at => at.Y) + wall)
             : finished;
     }
 
@@ -56,13 +58,18 @@ public static class FloorLiner
         var over = LinerSheet.OverCurb(curb.High, curb.Wide, curb.Down);
         var sheet = new LinerSheet(floor, [.. floor.Walls.Select((_, wall) => IsEntry(wall) ? over : up)]);
         var (flaps, corners, rolls) = (sheet.Flaps.ToList(), sheet.Corners.ToList(), metric ? s_metric : s_inches);
-        var cuts = rolls.SelectMany(roll => RollCut.Of(sheet.Size, default, [roll], lap: null, clear: 0)).OrderBy(cut => cut.Waste).ToList();
+        var cuts = rolls.SelectMany(roll => RollCut.Of(sheet.Size, default, [roll], lap: null, clear: 0))
+            .OrderBy(cut => cut.Waste).ToList();
         return new LinerCut(
             [.. floor.Corners.Select(At)],
             isToFinished,
             sheet.Size,
-            [.. names.Clockwise.Select(wall => new LinerFlap(names.Of(wall), floor.Walls[wall].Length, sheet.Beyond[wall], IsEntry(wall) ? [curb.High, curb.High + curb.Wide] : [], [.. flaps[wall].Select(At)]))],
-            [.. names.Clockwise.Select(corner => Fold(corner, corners[corner], floor, names, IsEntry(corner) || IsEntry((corner + floor.Walls.Count - 1) % floor.Walls.Count), curb.High))],
+            [.. names.Clockwise.Select(wall =>
+                new LinerFlap(names.Of(wall), floor.Walls[wall].Length, sheet.Beyond[wall],
+                IsEntry(wall) ? [curb.High, curb.High + curb.Wide] : [], [.. flaps[wall].Select(At)]))],
+            [.. names.Clockwise.Select(corner =>
+                Fold(corner, corners[corner], floor, names,
+                IsEntry(corner) || IsEntry((corner + floor.Walls.Count - 1) % floor.Walls.Count), curb.High))],
             [.. cuts.Select(cut => new LinerRoll(cut.Roll, cut.Length, !cut.Turned, cut.Waste))],
             [.. rolls.Where(roll => cuts.TrueForAll(cut => cut.Roll != roll))]);
     }
@@ -75,7 +82,8 @@ public static class FloorLiner
         corner.NeedsPatch ? 0 : corner.Covers(isAtCurb ? curb : corner.Upturn),
         isAtCurb);
 
-    private static double? One(HeightTold? told) => told is { IsApart: false, Is.AsRead: { IsPoint: true, Lo: { } at } } ? at.Approximate : null;
+    private static double? One(HeightTold? told) =>
+        told is { IsApart: false, Is.AsRead: { IsPoint: true, Lo: { } at } } ? at.Approximate : null;
 
     private static Spot At(PlanPoint point) => new(point.X, point.Y);
 }

@@ -12,18 +12,24 @@ public static class FloorMarks
         var metric = job.Metric == true;
         var floor = MarkedFloor.Of(job, known, falls);
         var below = new LayersTold(job, known);
-        var made = floor is { Plan: { } plan, Outline: { } outline } ? Of(plan, outline, floor, below, falls.Limits, TapeMarks.Of(metric)) : null;
+        var made = floor is { Plan: { } plan, Outline: { } outline }
+            ? Of(plan, outline, floor, below, falls.Limits, TapeMarks.Of(metric)) : null;
 
         // It hangs on how the least fall is read, and nobody has said.
-        var judged = made?.Held.Any(held => held is { Kept: false, Limits.Disputed: true }) == true ? MissingLine.Of("not-judged", MissingLine.Judged, metric) : null;
+        var judged =
+            made?.Held.Any(held => held is { Kept: false, Limits.Disputed: true }) == true
+            ? MissingLine.Of("not-judged", MissingLine.Judged, metric) : null;
         PanMissing?[] missing = [.. falls.Missing, judged, .. below.Missing(forMarks: true)];
         return new MarkReport(made, floor.Why, floor.Window, [.. missing.OfType<PanMissing>()]);
     }
 
-    private static MarkPlan Of(ScreedPlan plan, Outline outline, MarkedFloor floor, LayersTold below, IReadOnlyList<PanLimits> limits, TapeMarks tape)
+    private static MarkPlan Of(ScreedPlan plan, Outline outline, MarkedFloor floor, LayersTold below,
+        IReadOnlyList<PanLimits> limits, TapeMarks tape)
     {
         var (surface, straight, names) = (plan.Surface, plan.Straight, new SideNames(outline));
-        var held = limits.Select(one => (Limits: one, Fall: MarkedFloor.Limits(one))).Select(one => new MarkHeld(one.Limits, surface.Breaks(one.Fall).Count == 0, straight.IsTight(one.Fall, tape.Mark / 2)));
+        var held = limits.Select(one => (Limits: one, Fall: MarkedFloor.Limits(one)))
+            .Select(one =>
+            new MarkHeld(one.Limits, surface.Breaks(one.Fall).Count == 0, straight.IsTight(one.Fall, tape.Mark / 2)));
         return new MarkPlan(
             floor.Taken,
             floor.GivenRim,
@@ -42,7 +48,8 @@ public static class FloorMarks
     {
         var walls = names.Clockwise.ToList();
         return plan.Closed
-            ? plan.Ribs.Reverse().OrderBy(rib => rib.Kind == RibKind.Fold ? 0 : rib.Kind == RibKind.Foot ? 1 : 2).ThenBy(rib => walls.IndexOf(rib.At))
+            ? plan.Ribs.Reverse().OrderBy(rib => rib.Kind == RibKind.Fold ? 0 : rib.Kind == RibKind.Foot ? 1 : 2)
+                .ThenBy(rib => walls.IndexOf(rib.At))
             : plan.Ribs.Reverse();
     }
 

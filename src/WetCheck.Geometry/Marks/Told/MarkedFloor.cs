@@ -5,7 +5,8 @@ namespace WetCheck.Geometry;
 /// <summary>A job's floor as it is to be set out: which of the limits, which way to take the drain, which rim.</summary>
 /// <param name="Plan">Null: none that can be worked out; <paramref name="Why"/> says why, or something is missing.</param>
 /// <param name="Grate">That the floor falls to.</param>
-internal sealed record MarkedFloor(Outline? Outline, Grate Grate, DrainTaken Taken, ScreedPlan? Plan, bool GivenRim, string Why, (double Least, double Most)? Window)
+internal sealed record MarkedFloor(Outline? Outline, Grate Grate, DrainTaken Taken, ScreedPlan? Plan, bool GivenRim,
+    string Why, (double Least, double Most)? Window)
 {
     public static MarkedFloor Of(Job job, IReadOnlyList<PartState> known, PanReport falls)
     {
@@ -17,18 +18,22 @@ internal sealed record MarkedFloor(Outline? Outline, Grate Grate, DrainTaken Tak
         if (outline is null || place is not { } drain || ways.Count == 0 || falls.Limits.Count == 0)
         {
             // The area counts without the place of the drain.
-            return new MarkedFloor(outline, ways.Count == 0 ? Grate.Point : ways[^1].Grate, ways.Count == 0 ? DrainTaken.Point : ways[^1].Taken, null, false, "", null);
+            return new MarkedFloor(outline, ways.Count == 0 ? Grate.Point : ways[^1].Grate,
+                ways.Count == 0 ? DrainTaken.Point : ways[^1].Taken, null, false, "", null);
         }
 
         // A floor is made to the edge of the grate where that is known.
-        return Of(outline, drain, ways[^1].Taken, ways[^1].Grate, Rim(known), Sets(falls.Limits, job.Codes.ContainsKey("plumbing")), TapeMarks.Of(metric));
+        return Of(outline, drain, ways[^1].Taken, ways[^1].Grate, Rim(known),
+            Sets(falls.Limits, job.Codes.ContainsKey("plumbing")), TapeMarks.Of(metric));
     }
 
     public static FallLimits Limits(PanLimits limits) =>
         new(limits.Least.Value.Approximate, limits.Most.Value.Approximate, limits.AlongFolds ? FallMeasure.Valley : FallMeasure.Square);
 
-    /// <param name="tiers">Sets of limits that a floor may be made for, the fullest first. Of one tier each is tried with a level rim before any with one that dips.</param>
-    internal static MarkedFloor Of(Outline outline, PlanPoint drain, DrainTaken taken, Grate grate, double? rim, IReadOnlyList<IReadOnlyList<IReadOnlyList<FallLimits>>> tiers, TapeMarks tape)
+    /// <param name="tiers">Sets of limits that a floor may be made for, the fullest first. Of one tier each is tried
+    /// with a level rim before any with one that dips.</param>
+    internal static MarkedFloor Of(Outline outline, PlanPoint drain, DrainTaken taken, Grate grate, double? rim,
+        IReadOnlyList<IReadOnlyList<IReadOnlyList<FallLimits>>> tiers, TapeMarks tape)
     {
         var sets = tiers.SelectMany(tier => tier).ToList();
         var none = new MarkedFloor(outline, grate, taken, null, rim is not null, "", null);
@@ -39,8 +44,14 @@ internal sealed record MarkedFloor(Outline? Outline, Grate Grate, DrainTaken Tak
                 return none with { Taken = DrainTaken.ChannelAtWall, Why = "short-channel" };
             }
 
-            var plane = sets.Select(set => ScreedPlan.OnePlane(outline, wall, depth, rim, set, tape)).FirstOrDefault(plan => plan is not null);
-            return none with { Taken = DrainTaken.ChannelAtWall, Plan = plane, Why = plane is not null ? "" : outline.IsConvex ? "no-mark" : "not-drawn" };
+            var plane = sets.Select(set => ScreedPlan.OnePlane(outline, wall, depth, rim, set, tape))
+                .FirstOrDefault(plan => plan is not null);
+            return none with
+            {
+                Taken = DrainTaken.ChannelAtWall,
+                Plan = plane,
+                Why = plane is not null ? "" : outline.IsConvex ? "no-mark" : "not-drawn",
+            };
         }
 
         if (!outline.IsSeenWholeFrom(drain) || outline.Walls.Any(one => Pan.Run(one, drain, grate) <= 1e-9))
@@ -61,11 +72,15 @@ internal sealed record MarkedFloor(Outline? Outline, Grate Grate, DrainTaken Tak
             return none with { Plan = ScreedPlan.Level(pan, given, sets[0], tape) };
         }
 
-        var plan = tiers.SelectMany(tier => tier.Select(set => ScreedPlan.Level(pan, set, tape)).Concat(tier.Select(set => ScreedPlan.Dipped(pan, set, tape)))).FirstOrDefault(one => one is not null);
+        var plan = tiers.SelectMany(tier => tier.Select(set => ScreedPlan.Level(pan, set, tape))
+            .Concat(tier.Select(set => ScreedPlan.Dipped(pan, set, tape)))).FirstOrDefault(one => one is not null);
         return none with { Plan = plan, Why = plan is null ? "no-mark" : "" };
     }
 
-    /// <summary>All together, or those that nobody disputes; with no code stated also each alone, since codes that are only tried may contradict each other.</summary>
+    /// <summary>
+    /// All together, or those that nobody disputes; with no code stated also each alone, since codes that are only
+    /// tried may contradict each other.
+    /// </summary>
     private static IReadOnlyList<IReadOnlyList<IReadOnlyList<FallLimits>>> Sets(IReadOnlyList<PanLimits> limits, bool isStated)
     {
         IReadOnlyList<FallLimits> all = [.. limits.Select(Limits)];
@@ -76,5 +91,7 @@ internal sealed record MarkedFloor(Outline? Outline, Grate Grate, DrainTaken Tak
 
     /// <summary>Of a level rim, where the job says one; a bound says none.</summary>
     private static double? Rim(IReadOnlyList<PartState> known) =>
-        known.FirstOrDefault(part => part.Kind == "floor")?.Facts.GetValueOrDefault("rim")?.OnPaper is Known.Number { Spread.AsRead: { IsPoint: true, Lo: { Sign: > 0 } rim } } ? rim.Approximate : null;
+        known.FirstOrDefault(part => part.Kind == "floor")?.Facts.GetValueOrDefault("rim")
+            ?.OnPaper is Known.Number { Spread.AsRead: { IsPoint: true, Lo: { Sign: > 0 } rim } } ? rim.Approximate
+            : null;
 }

@@ -32,7 +32,8 @@ public static class FloorMud
 
     /// <summary>Nothing lies over the grate; of a channel along a wall, nor in the gap behind it.</summary>
     private static double Area(Outline outline, MarkedFloor floor) => floor.Taken == DrainTaken.ChannelAtWall && floor.Plan is { } plane
-        ? Outline.AreaOf(Clip.Keep(outline.Corners, point => (point - plane.Ribs[0].End).Dot((plane.Ribs[0].Wall - plane.Ribs[0].End).Unit)))
+        ? Outline.AreaOf(Clip.Keep(outline.Corners,
+            point => (point - plane.Ribs[0].End).Dot((plane.Ribs[0].Wall - plane.Ribs[0].End).Unit)))
         : outline.Area - floor.Grate.Area;
 
     /// <summary>As deep at the lowest of the rim as a test asks: more by the fall, less by what mortar fills of it.</summary>

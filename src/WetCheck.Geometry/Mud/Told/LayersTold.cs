@@ -27,7 +27,8 @@ internal sealed class LayersTold(Job job, IReadOnlyList<PartState> known)
     /// <summary>Rims of the layers below, as far as what lies between is known.</summary>
     public IEnumerable<MarkBelow> Marks()
     {
-        if (Built is not (BuiltAs.LinerUnderMortar or BuiltAs.BondedMembrane) || Length("tile", "floor adds") is not { IsPoint: true, Lo: { } tile })
+        if (Built is not (BuiltAs.LinerUnderMortar or BuiltAs.BondedMembrane)
+            || Length("tile", "floor adds") is not { IsPoint: true, Lo: { } tile })
         {
             yield break;
         }
@@ -73,5 +74,6 @@ internal sealed class LayersTold(Job job, IReadOnlyList<PartState> known)
     private Interval Length(string kind, string reading) =>
         Fact(kind, reading)?.OnPaper is Known.Number number ? number.Spread.AsRead.Intersect(Interval.AtLeast(0)) : Interval.AtLeast(0);
 
-    private Fact? Fact(string kind, string reading) => known.FirstOrDefault(part => part.Kind == kind && part.Exists != Tri.No)?.Facts.GetValueOrDefault(reading);
+    private Fact? Fact(string kind, string reading) =>
+        known.FirstOrDefault(part => part.Kind == kind && part.Exists != Tri.No)?.Facts.GetValueOrDefault(reading);
 }

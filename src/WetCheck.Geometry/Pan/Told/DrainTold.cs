@@ -13,11 +13,13 @@ internal static class DrainTold
         }
 
         var place = new PlanPoint(FloorTold.Inches(pair.First), FloorTold.Inches(pair.Second));
-        return outline is null || outline.Contains(place) ? (place, null) : (null, MissingLine.Of("drain-outside", MissingLine.DrainAt, metric));
+        return outline is null || outline.Contains(place) ? (place, null)
+            : (null, MissingLine.Of("drain-outside", MissingLine.DrainAt, metric));
     }
 
     /// <summary>All ways to take it that can be worked out, and what is missing for the others.</summary>
-    public static (IReadOnlyList<(DrainTaken Taken, Grate Grate)> Ways, IReadOnlyList<PanMissing> Missing) Ways(IReadOnlyDictionary<string, Fact> drain, bool metric)
+    public static (IReadOnlyList<(DrainTaken Taken, Grate Grate)> Ways,
+        IReadOnlyList<PanMissing> Missing) Ways(IReadOnlyDictionary<string, Fact> drain, bool metric)
     {
         var (across, length) = (Length(drain, "grate"), Length(drain, "channel length"));
         if (Choice(drain, "form") == "channel")
@@ -29,7 +31,9 @@ internal static class DrainTold
                 Choice(drain, "channel runs") is null ? MissingLine.Of("no-channel-way", MissingLine.ChannelRuns, metric) : null,
             ];
             return missing.OfType<PanMissing>().ToList() is { Count: > 0 } lacking ? ([], lacking)
-                : ([(DrainTaken.Channel, Grate.Channel(length!.Value, across!.Value, Choice(drain, "channel runs") == "side to side" ? 0 : 90))], []);
+                : ([(DrainTaken.Channel,
+                    Grate.Channel(length!.Value, across!.Value,
+                    Choice(drain, "channel runs") == "side to side" ? 0 : 90))], []);
         }
 
         (DrainTaken, Grate) point = (DrainTaken.Point, Grate.Point);
@@ -42,9 +46,12 @@ internal static class DrainTold
         };
     }
 
-    private static string? Choice(IReadOnlyDictionary<string, Fact> drain, string reading) => (drain.GetValueOrDefault(reading)?.OnPaper as Known.OneOf)?.Choice;
+    private static string? Choice(IReadOnlyDictionary<string, Fact> drain, string reading) =>
+        (drain.GetValueOrDefault(reading)?.OnPaper as Known.OneOf)?.Choice;
 
     /// <summary>Only one number is a length; a bound is not.</summary>
     private static double? Length(IReadOnlyDictionary<string, Fact> drain, string reading) =>
-        drain.GetValueOrDefault(reading)?.OnPaper is Known.Number { Spread.AsRead: { IsPoint: true, Lo: { Sign: > 0 } inches } } ? inches.Approximate : null;
+        drain.GetValueOrDefault(reading)
+            ?.OnPaper is Known.Number { Spread.AsRead: { IsPoint: true, Lo: { Sign: > 0 } inches } }
+            ? inches.Approximate : null;
 }

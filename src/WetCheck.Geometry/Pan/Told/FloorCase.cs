@@ -13,7 +13,8 @@ internal sealed class FloorCase(Outline outline, bool metric, OtherPart? beyond 
     /// <param name="place">Of the drain's middle; null: only where one may stand is told.</param>
     public PanCase Of(PanLimits limits, DrainTaken taken, Grate grate, PlanPoint? place)
     {
-        var fall = new FallLimits(limits.Least.Value.Approximate, limits.Most.Value.Approximate, limits.AlongFolds ? FallMeasure.Valley : FallMeasure.Square);
+        var fall = new FallLimits(limits.Least.Value.Approximate, limits.Most.Value.Approximate,
+            limits.AlongFolds ? FallMeasure.Valley : FallMeasure.Square);
         var told = PanCase.Of(limits, taken) with { Part = beyond is not null && place is { } own ? new Spot(own.X, own.Y) : null };
         if (place is { } at && taken == DrainTaken.Channel && ChannelWall.Of(outline, at, grate) is { } wall)
         {
@@ -45,9 +46,11 @@ internal sealed class FloorCase(Outline outline, bool metric, OtherPart? beyond 
             Window = window,
             Mark = mark,
             Height = height,
-            Walls = [.. _names.Clockwise.Select(wall => new PanWall(_names.Of(wall), outline.Walls[wall].Length, pan.Runs[wall], height / pan.Runs[wall]))],
+            Walls = [.. _names.Clockwise.Select(wall =>
+                new PanWall(_names.Of(wall), outline.Walls[wall].Length, pan.Runs[wall], height / pan.Runs[wall]))],
             Folds = [.. _names.Clockwise.Where(corner => !outline.IsInsideOut(corner)).Select(corner =>
-                new PanFold(_names.OfCorner(corner), new Spot(outline.Corners[corner].X, outline.Corners[corner].Y), pan.Folds[corner], height / pan.Folds[corner]))],
+                new PanFold(_names.OfCorner(corner), new Spot(outline.Corners[corner].X, outline.Corners[corner].Y),
+                    pan.Folds[corner], height / pan.Folds[corner]))],
             Steepest = PanFacets.Of(pan, height).Where(facet => facet.Area > 1e-9).Max(facet => facet.Slope.Length),
             Ways = feasible ? [] : Ways(pan.Drain, pan.Grate, fall),
         };
@@ -58,7 +61,9 @@ internal sealed class FloorCase(Outline outline, bool metric, OtherPart? beyond 
     {
         var window = channel.Window(fall);
         var height = Marks(window) ?? window.Least;
-        var ends = channel.Ends.Select(end => new PanEnd(_names.OfCorner(end.Corner), end.Far, Marks((fall.Least * end.Far, fall.Most * end.Far)) ?? fall.Least * end.Far)).ToList();
+        var ends = channel.Ends.Select(end =>
+            new PanEnd(_names.OfCorner(end.Corner), end.Far,
+            Marks((fall.Least * end.Far, fall.Most * end.Far)) ?? fall.Least * end.Far)).ToList();
         return told with
         {
             Feasible = window.Least <= window.Most * (1 + 1e-12) ? Tri.Yes : Tri.No,
@@ -79,7 +84,8 @@ internal sealed class FloorCase(Outline outline, bool metric, OtherPart? beyond 
         return lowest <= window.Most * (1 + 1e-9) ? lowest : null;
     }
 
-    private IReadOnlyList<PanWay> Ways(PlanPoint drain, Grate grate, FallLimits fall) => [.. WaysOut.Of(outline, drain, grate, fall).Select(way => WayFigures.Of(way, _names))];
+    private IReadOnlyList<PanWay> Ways(PlanPoint drain, Grate grate, FallLimits fall) =>
+        [.. WaysOut.Of(outline, drain, grate, fall).Select(way => WayFigures.Of(way, _names))];
 
     /// <summary>A wall is hidden by the corner standing into the room at its end, or by the one nearest to it.</summary>
     private IEnumerable<PanHidden> Hidden(PlanPoint drain)
@@ -88,7 +94,8 @@ internal sealed class FloorCase(Outline outline, bool metric, OtherPart? beyond 
         foreach (var at in _names.Clockwise.Where(wall => outline.Walls[wall].Distance(drain) <= 1e-9 && corners.Count > 0))
         {
             var wall = outline.Walls[at];
-            var by = outline.Corners[corners.MinBy(corner => Math.Min((outline.Corners[corner] - wall.From).Length, (outline.Corners[corner] - wall.To).Length))];
+            var by = outline.Corners[corners.MinBy(corner =>
+                Math.Min((outline.Corners[corner] - wall.From).Length, (outline.Corners[corner] - wall.To).Length))];
             yield return new PanHidden(_names.Of(at), new Spot(by.X, by.Y));
         }
     }

@@ -24,7 +24,8 @@ public static class FloorPlans
             [.. outline.Corners.Select(At)],
             [.. names.Clockwise.Select(wall => new PlanSide(names.Of(wall), At(outline.Walls[wall].From), At(outline.Walls[wall].To)))],
             place is { } drain ? At(drain) : null,
-            place is { } middle && grate is not null ? new GratePlan([.. grate.Corners.Select(corner => At(middle + corner))], grate.Radius) : null);
+            place is { } middle && grate is not null
+                ? new GratePlan([.. grate.Corners.Select(corner => At(middle + corner))], grate.Radius) : null);
     }
 
     private static Spot At(PlanPoint point) => new(point.X, point.Y);

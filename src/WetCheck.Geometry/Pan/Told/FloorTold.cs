@@ -19,7 +19,8 @@ internal static class FloorTold
         if (outline?.OnPaper is Known.Corners { Points: var corners })
         {
             return Enclosed(corners) is not { } floor ? Missing("no-floor", MissingLine.Outline)
-                : size?.OnPaper is Known.Pair { Between: Between.Finished } said && Differs(floor, said) ? (floor, MissingLine.Of("floor-differs", MissingLine.Size, metric))
+                : size?.OnPaper is Known.Pair { Between: Between.Finished } said && Differs(floor, said)
+                    ? (floor, MissingLine.Of("floor-differs", MissingLine.Size, metric))
                 : (floor, null);
         }
 

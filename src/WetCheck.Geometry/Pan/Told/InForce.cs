@@ -10,7 +10,10 @@ internal sealed record InForce((Quantity Min, Quantity Max)? Limit, IReadOnlyLis
     /// <param name="judged">How the least fall is read; null or empty: not said.</param>
     public static InForce Of(Rule? rule, FallWorld world, string? judged)
     {
-        var versions = (rule?.Versions ?? []).Where(version => version.Limit is not null && Holds(rule!.When, world, judged) && Holds(version.When, world, judged)).ToList();
+        var versions =
+            (rule?.Versions ?? [])
+            .Where(version => version.Limit is not null && Holds(rule!.When, world, judged)
+            && Holds(version.When, world, judged)).ToList();
         if (versions.Count == 0)
         {
             return new InForce(null, [], []);

@@ -3,7 +3,8 @@ using WetCheck.Model;
 namespace WetCheck.Geometry;
 
 /// <summary>
-/// Least and most falls out of the rules that hold floors against them. Each code that may apply is tried with each answer that may be given;
+/// Least and most falls out of the rules that hold floors against them. Each code that may apply is tried with each
+/// answer that may be given;
 /// what comes to the same limits is one.
 /// </summary>
 internal static class LimitsInForce
@@ -45,13 +46,18 @@ internal static class LimitsInForce
         }
 
         // Codes that contradict each other are not in force together.
-        var limits = found.Where(one => one.Limits.Least.Value <= one.Limits.Most.Value).GroupBy(one => (one.Limits.AlongFolds, one.Limits.Least, one.Limits.Most)).Select(Joined)
+        var limits =
+            found.Where(one => one.Limits.Least.Value <= one.Limits.Most.Value)
+            .GroupBy(one => (one.Limits.AlongFolds, one.Limits.Least, one.Limits.Most)).Select(Joined)
             .OrderBy(one => one.AlongFolds).ThenByDescending(one => one.Least.Value.Approximate / one.Most.Value.Approximate).ToList();
         var told = found.SelectMany(one => one.Limits.Codes).ToHashSet();
-        var without = worlds.Where(world => found.TrueForAll(one => one.World != world)).SelectMany(world => world.Families).Distinct().Where(family => !told.Contains(family));
+        var without =
+            worlds.Where(world => found.TrueForAll(one => one.World != world)).SelectMany(world => world.Families)
+            .Distinct().Where(family => !told.Contains(family));
         return (limits, [.. without]);
 
-        static PanLimits Set((Quantity Min, Quantity Max) lowest, Quantity highest, InForce low, InForce high, bool alongFolds, bool isDisputed) =>
+        static PanLimits Set((Quantity Min, Quantity Max) lowest, Quantity highest, InForce low, InForce high,
+            bool alongFolds, bool isDisputed) =>
             new(lowest.Max, highest, alongFolds, isDisputed, low.Codes, [], [.. low.Rows.Union(high.Rows)]);
     }
 
@@ -59,7 +65,9 @@ internal static class LimitsInForce
     private static PanLimits Joined(IEnumerable<(FallWorld World, PanLimits Limits)> alike)
     {
         var all = alike.ToList();
-        var held = all[0].World.Answers.Keys.Where(reading => reading.Choices.Any(choice => all.TrueForAll(one => one.World.Answers[reading] != choice)))
+        var held = all[0]
+            .World.Answers.Keys.Where(reading =>
+            reading.Choices.Any(choice => all.TrueForAll(one => one.World.Answers[reading] != choice)))
             .SelectMany(reading => all.Select(one => one.World.Answers[reading])).Distinct();
         return all[0].Limits with
         {

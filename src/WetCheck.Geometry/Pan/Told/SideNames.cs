@@ -33,7 +33,8 @@ internal sealed class SideNames
         get
         {
             var count = _outline.Walls.Count;
-            var entry = Enumerable.Range(0, count).Where(wall => Side(_outline.Walls[wall]) == "entry").DefaultIfEmpty(0).MinBy(wall => _outline.Walls[wall].From.Y);
+            var entry = Enumerable.Range(0, count).Where(wall => Side(_outline.Walls[wall]) == "entry")
+                .DefaultIfEmpty(0).MinBy(wall => _outline.Walls[wall].From.Y);
             return Enumerable.Range(0, count).Select(step => (entry - step + count) % count);
         }
     }

@@ -22,14 +22,18 @@ public static class FloorTiles
         var allowed = narrow ? book.Materials.LippageNarrow : book.Materials.LippageWide;
         if (FloorOf(known, falls, heights, metric) is not { } floor)
         {
-            return new TileReport(null, [], allowed?.Number.Approximate, Rows(allowed), null, [], null, [.. falls.Missing.Concat(heights.Missing.Where(missing => missing.Key == "no-rim")).Distinct()]);
+            return new TileReport(null, [], allowed?.Number.Approximate, Rows(allowed), null, [], null,
+                [.. falls.Missing.Concat(heights.Missing.Where(missing => missing.Key == "no-rim")).Distinct()]);
         }
 
         var facets = PanFacets.Of(floor.Pan, floor.Rim).Where(facet => facet.Area > 1e-9).ToList();
         var folds = FoldsOf(facets, floor.Pan.Outline);
-        var worst = folds.GroupBy(fold => (Math.Round(fold.Angle, 3), Math.Round(fold.Half, 6))).Select(alike => TileShifts.OnOneFold(alike.Key.Item1, alike.Key.Item2)).DefaultIfEmpty().Max();
+        var worst = folds.GroupBy(fold => (Math.Round(fold.Angle, 3), Math.Round(fold.Half, 6)))
+            .Select(alike => TileShifts.OnOneFold(alike.Key.Item1, alike.Key.Item2)).DefaultIfEmpty().Max();
         var sizes = (metric ? s_metric.Select(side => side / 25.4) : s_inches)
-            .Select(side => new TileSize(side, side * worst, allowed is null ? Tri.Unknown : side * worst <= allowed.Number.Approximate ? Tri.Yes : Tri.No));
+            .Select(side =>
+                new TileSize(side, side * worst,
+                allowed is null ? Tri.Unknown : side * worst <= allowed.Number.Approximate ? Tri.Yes : Tri.No));
         return new TileReport(
             floor.Rim,
             folds,
@@ -45,8 +49,10 @@ public static class FloorTiles
 
     private static (Pan Pan, double Rim)? FloorOf(IReadOnlyList<PartState> known, PanReport falls, HeightReport heights, bool metric)
     {
-        var rims = heights.Lines.Where(line => line is { Group: HeightGroup.Walls, Key: "floor" }).Select(line => line.Height.Is.AsRead).Distinct().ToList();
-        if (falls.Outline.Count == 0 || falls.Drain is not { } drain || falls.Second is not null || rims is not [{ IsPoint: true, Lo: { Sign: > 0 } rim }])
+        var rims = heights.Lines.Where(line => line is { Group: HeightGroup.Walls, Key: "floor" })
+            .Select(line => line.Height.Is.AsRead).Distinct().ToList();
+        if (falls.Outline.Count == 0 || falls.Drain is not { } drain || falls.Second is not null
+            || rims is not [{ IsPoint: true, Lo: { Sign: > 0 } rim }])
         {
             return null;
         }
@@ -54,7 +60,8 @@ public static class FloorTiles
         var outline = new Outline(falls.Outline.Select(at => new PlanPoint(at.X, at.Y)));
         var (ways, _) = DrainTold.Ways(known.FirstOrDefault(part => part.Kind == "drain")?.Facts ?? new Dictionary<string, Fact>(), metric);
         var (grate, place) = (ways.Count == 0 ? Grate.Point : ways[^1].Grate, new PlanPoint(drain.X, drain.Y));
-        return outline.IsSeenWholeFrom(place) && outline.Walls.All(wall => Pan.Run(wall, place, grate) > 1e-9) ? (new Pan(outline, place, grate), rim.Approximate) : null;
+        return outline.IsSeenWholeFrom(place) && outline.Walls.All(wall => Pan.Run(wall, place, grate) > 1e-9)
+            ? (new Pan(outline, place, grate), rim.Approximate) : null;
     }
 
     /// <summary>Where two planes meet along a line.</summary>
@@ -71,9 +78,13 @@ public static class FloorTiles
                 if (shared.Count == 2 && half > 1e-9)
                 {
                     var way = shared[1] - shared[0];
-                    var corner = Enumerable.Range(0, outline.Corners.Count).Where(at => shared.Exists(end => (end - outline.Corners[at]).Length < 1e-6)).DefaultIfEmpty(-1).First();
+                    var corner =
+                        Enumerable.Range(0, outline.Corners.Count)
+                        .Where(at => shared.Exists(end => (end - outline.Corners[at]).Length < 1e-6)).DefaultIfEmpty(-1)
+                        .First();
                     var start = corner < 0 ? shared[0] : outline.Corners[corner];
-                    folds.Add(new TileFold(corner < 0 ? "" : names.OfCorner(corner), new Spot(start.X, start.Y), Math.Atan2(Math.Abs(way.Y), Math.Abs(way.X)) * 180 / Math.PI, half));
+                    folds.Add(new TileFold(corner < 0 ? "" : names.OfCorner(corner), new Spot(start.X, start.Y),
+                        Math.Atan2(Math.Abs(way.Y), Math.Abs(way.X)) * 180 / Math.PI, half));
                 }
             }
         }
@@ -84,7 +95,8 @@ public static class FloorTiles
     private static TileLaid Laid(List<Facet> facets, TileGrid grid, TileTold told, double? allowed)
     {
         var misfit = new TileMisfit(facets, grid);
-        var best = misfit.Tiles.Count <= SearchedAtMost && misfit.Worst is not null ? TileShifts.Of(facets, grid, tries: 6).Best : ((double Step, TileGrid Grid)?)null;
+        var best = misfit.Tiles.Count <= SearchedAtMost && misfit.Worst is not null
+            ? TileShifts.Of(facets, grid, tries: 6).Best : ((double Step, TileGrid Grid)?)null;
         return new TileLaid(
             grid.Long,
             grid.Wide,
@@ -95,7 +107,9 @@ public static class FloorTiles
             misfit.Tiles.Select(tile => tile.Gap).DefaultIfEmpty().Max(),
             misfit.Tiles.Count,
             allowed is { } most ? [.. misfit.ToCut(most).Select(tile => new Spot(tile.Middle.X, tile.Middle.Y))] : [],
-            best is var (step, moved) ? (step, Moved(moved.From - grid.From, grid.Along, grid.Long + grid.Joint), Moved(moved.From - grid.From, grid.Along.Turned, grid.Wide + grid.Joint)) : null);
+            best is var (step, moved)
+                ? (step, Moved(moved.From - grid.From, grid.Along, grid.Long + grid.Joint),
+                Moved(moved.From - grid.From, grid.Along.Turned, grid.Wide + grid.Joint)) : null);
     }
 
     /// <summary>The shorter way to the same grid.</summary>

@@ -12,7 +12,8 @@ internal sealed class TileTold
         _metric = metric;
         var tile = known.FirstOrDefault(part => part.Kind == "tile")?.Facts ?? new Dictionary<string, Fact>();
         (Short, Long, Joint) = (Length(tile, "floor tile"), Length(tile, "floor tile long"), Length(tile, "floor joint"));
-        From = tile.GetValueOrDefault("grid from")?.OnPaper is Known.Pair at ? new PlanPoint(FloorTold.Inches(at.First), FloorTold.Inches(at.Second)) : null;
+        From = tile.GetValueOrDefault("grid from")?.OnPaper is Known.Pair at
+            ? new PlanPoint(FloorTold.Inches(at.First), FloorTold.Inches(at.Second)) : null;
         Way = (tile.GetValueOrDefault("grid")?.OnPaper as Known.OneOf)?.Choice;
     }
 
@@ -29,7 +30,9 @@ internal sealed class TileTold
     public bool IsDiagonal => Way == "on the diagonal";
 
     /// <summary>Null where any of it is not told.</summary>
-    public TileGrid? Grid => this is { Short: { } wide, Long: { } along, Joint: { } joint, From: { } from, Way: not null } ? new TileGrid(along, wide, joint, from, IsDiagonal ? 45 : 0) : null;
+    public TileGrid? Grid =>
+        this is { Short: { } wide, Long: { } along, Joint: { } joint, From: { } from, Way: not null }
+        ? new TileGrid(along, wide, joint, from, IsDiagonal ? 45 : 0) : null;
 
     public IEnumerable<PanMissing> Missing
     {
@@ -37,7 +40,8 @@ internal sealed class TileTold
         {
             (bool IsMissing, string Key, string Line)[] all =
             [
-                (Short is null, "no-tile", MissingLine.Tile), (Long is null, "no-tile-long", MissingLine.TileLong), (Joint is null, "no-joint", MissingLine.Joint),
+                (Short is null, "no-tile", MissingLine.Tile), (Long is null, "no-tile-long", MissingLine.TileLong),
+                    (Joint is null, "no-joint", MissingLine.Joint),
                 (From is null, "no-grid-from", MissingLine.GridFrom), (Way is null, "no-grid", MissingLine.Grid),
             ];
             return all.Where(one => one.IsMissing).Select(one => MissingLine.Of(one.Key, one.Line, _metric));
@@ -45,5 +49,7 @@ internal sealed class TileTold
     }
 
     private static double? Length(IReadOnlyDictionary<string, Fact> tile, string reading) =>
-        tile.GetValueOrDefault(reading)?.OnPaper is Known.Number { Spread.AsRead: { IsPoint: true, Lo: { Sign: >= 0 } inches } } ? inches.Approximate : null;
+        tile.GetValueOrDefault(reading)
+            ?.OnPaper is Known.Number { Spread.AsRead: { IsPoint: true, Lo: { Sign: >= 0 } inches } }
+            ? inches.Approximate : null;
 }

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Intake;
 
-/// <summary>Takes a line's value apart into typed texts: a bare one, several in a list, or the long form <c>{ read:, tool:, by:, date:, photo: }</c>.</summary>
+/// <summary>
+/// Takes a line's value apart into typed texts: a bare one, several in a list, or the long form <c>{ read:, tool:, by:,
+/// date:, photo: }</c>.
+/// </summary>
 internal sealed class AnswerReader(Vocabulary vocabulary, Provenance byAll, ProblemList problems)
 {
     private static readonly string[] s_long = ["read", "tool", "by", "date", "photo"];

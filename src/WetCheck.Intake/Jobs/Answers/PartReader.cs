@@ -31,7 +31,10 @@ internal sealed class PartReader(ValueReader values, ProblemList problems)
         for (var i = 0; i < words.Count;)
         {
             var named = Longest(piece, words, i, name => typed.Find(reading => Names.Same(reading.Name, name)));
-            var chosen = named.Found is null ? Longest(piece, words, i, text => typed.Find(reading => ValueReader.ChoiceOf(text, reading) is not null)) : default;
+            var chosen =
+                named.Found is null
+                ? Longest(piece, words, i,
+                text => typed.Find(reading => ValueReader.ChoiceOf(text, reading) is not null)) : default;
             var count = Math.Max(named.Count, chosen.Count);
             if (count == 0)
             {
@@ -65,7 +68,8 @@ internal sealed class PartReader(ValueReader values, ProblemList problems)
         }
     }
 
-    private static (ReadingKind? Found, int Count) Longest(Piece piece, IReadOnlyList<(string Text, int Start)> words, int from, Func<string, ReadingKind?> find)
+    private static (ReadingKind? Found, int Count) Longest(Piece piece, IReadOnlyList<(string Text, int Start)> words,
+        int from, Func<string, ReadingKind?> find)
     {
         for (var count = Math.Min(5, words.Count - from); count > 0; count--)
         {

@@ -10,7 +10,8 @@ internal sealed class JobLayout
     public JobLayout(Vocabulary vocabulary)
     {
         Vocabulary = vocabulary;
-        Sections = [.. vocabulary.Kinds.GroupBy(kind => SectionOf(kind.Stands), StringComparer.Ordinal).Select(group => Make(group.Key, [.. group]))];
+        Sections = [.. vocabulary.Kinds.GroupBy(kind => SectionOf(kind.Stands), StringComparer.Ordinal)
+            .Select(group => Make(group.Key, [.. group]))];
     }
 
     public Vocabulary Vocabulary { get; }

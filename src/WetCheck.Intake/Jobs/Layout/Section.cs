@@ -12,7 +12,8 @@ internal sealed record Section(string Name, PartKind? Part, PartKind? List, IRea
     {
         var folded = Names.Fold(name);
         return Lines.FirstOrDefault(line => Names.Fold(line.Name) == folded)
-            ?? (PlaceNames.ByLetter(name, vocabulary) is { } place ? Lines.FirstOrDefault(line => line is Line.OfPlace at && at.Place.Name == place.Name) : null);
+            ?? (PlaceNames.ByLetter(name, vocabulary) is { } place
+                ? Lines.FirstOrDefault(line => line is Line.OfPlace at && at.Place.Name == place.Name) : null);
     }
 
     /// <summary>Every kind of part that stands here.</summary>

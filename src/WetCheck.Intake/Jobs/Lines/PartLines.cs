@@ -22,7 +22,8 @@ internal sealed class PartLines(Vocabulary vocabulary, Draft draft, ValueReader 
     }
 
     /// <summary>All that an answer says of one part.</summary>
-    public void Whole(PartKind kind, PartNotes part, Answer answer, At at) => Whole(kind, part, Item.Of(Piece.Of(answer), [], vocabulary), at);
+    public void Whole(PartKind kind, PartNotes part, Answer answer, At at) =>
+        Whole(kind, part, Item.Of(Piece.Of(answer), [], vocabulary), at);
 
     /// <summary>The one part of a section, answered on the section's line.</summary>
     public void OfSection(PartKind kind, Section section, Answer answer, At at)
@@ -46,7 +47,9 @@ internal sealed class PartLines(Vocabulary vocabulary, Draft draft, ValueReader 
         {
             if (item.Which == Which.NotSaid && items.Count > 1)
             {
-                problems.Add(item.Piece.At, Messages.PlaceMissing(item.Piece.Text, [.. kind.Places.Select(place => place.Name), "all", "rest"]));
+                problems.Add(item.Piece.At,
+                    Messages.PlaceMissing(item.Piece.Text,
+                    [.. kind.Places.Select(place => place.Name), "all", "rest"]));
                 continue;
             }
 
@@ -65,7 +68,9 @@ internal sealed class PartLines(Vocabulary vocabulary, Draft draft, ValueReader 
 
     /// <summary>The readings of an item; null, with a problem, where one of them can't be read.</summary>
     public IReadOnlyList<(string Name, Reading Reading)>? Read(Item item, PartKind kind) =>
-        _parts.Read(item.Piece, kind) is { } read ? [.. read.Select(one => (one.Reading.Name, Reading(one.Reading, one.Value, item.Planned, one.Typed)))] : null;
+        _parts.Read(item.Piece, kind) is { } read
+            ? [.. read.Select(one => (one.Reading.Name, Reading(one.Reading, one.Value, item.Planned, one.Typed)))]
+            : null;
 
     private void Whole(PartKind kind, PartNotes part, Item item, At at)
     {
@@ -91,7 +96,8 @@ internal sealed class PartLines(Vocabulary vocabulary, Draft draft, ValueReader 
         }
     }
 
-    private static bool IsChoice(string word, PartKind kind) => kind.Readings.Any(reading => reading.Choices.Any(choice => choice.Key == word));
+    private static bool IsChoice(string word, PartKind kind) =>
+        kind.Readings.Any(reading => reading.Choices.Any(choice => choice.Key == word));
 
     private Reading Reading(ReadingKind reading, ReadingValue value, bool planned, Piece typed)
     {

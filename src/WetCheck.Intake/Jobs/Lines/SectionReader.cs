@@ -40,7 +40,8 @@ internal sealed class SectionReader(JobLayout layout, Draft draft, LineReader li
         foreach (var (line, entry) in found)
         {
             draft.Where[section.PathOf(line)] = entry.Key.At;
-            if (entry.Value is MapNode inner && !AnswerReader.IsLongForm(inner) && inner.Entries is [var first, ..] && section.Find(first.Key.Text, layout.Vocabulary) is not null)
+            if (entry.Value is MapNode inner && !AnswerReader.IsLongForm(inner) && inner.Entries is [var first, ..]
+                && section.Find(first.Key.Text, layout.Vocabulary) is not null)
             {
                 problems.Add(first.Key.At, Messages.OddIndent(first.Key.At.Column - 1, entry.Key.At.Column - 1, entry.Key.Text));
             }

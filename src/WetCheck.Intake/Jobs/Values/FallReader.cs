@@ -34,6 +34,7 @@ internal static class FallReader
         public const string Under = "under ";
 
         public static string Bound(string text) =>
-            text.StartsWith(Over, StringComparison.OrdinalIgnoreCase) ? Over : text.StartsWith(Under, StringComparison.OrdinalIgnoreCase) ? Under : None;
+            text.StartsWith(Over, StringComparison.OrdinalIgnoreCase) ? Over
+                : text.StartsWith(Under, StringComparison.OrdinalIgnoreCase) ? Under : None;
     }
 }

@@ -57,7 +57,8 @@ internal sealed class HeightReader(Vocabulary vocabulary, Unit? lone)
         foreach (var word in s_directions)
         {
             var at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase);
-            if (at >= 0 && (at == 0 || !char.IsLetter(text[at - 1])) && (at + word.Length == text.Length || char.IsWhiteSpace(text[at + word.Length])))
+            if (at >= 0 && (at == 0 || !char.IsLetter(text[at - 1]))
+                && (at + word.Length == text.Length || char.IsWhiteSpace(text[at + word.Length])))
             {
                 return (at, word);
             }
@@ -66,12 +67,16 @@ internal sealed class HeightReader(Vocabulary vocabulary, Unit? lone)
         return (-1, "");
     }
 
-    /// <summary>By its name, by what it is called in words, or by its last word. Of several with that last word the asked one is meant.</summary>
+    /// <summary>
+    /// By its name, by what it is called in words, or by its last word. Of several with that last word the asked one is
+    /// meant.
+    /// </summary>
     private Taken<Datum> DatumOf(string text, int from, ReadingKind reading)
     {
         var typed = text[from..].Trim();
         var folded = WithoutArticle(Names.Fold(typed));
-        var whole = vocabulary.Datums.FirstOrDefault(datum => Names.Fold(datum.Name) == folded || WithoutArticle(Names.Fold(datum.Say.En)) == folded);
+        var whole = vocabulary.Datums.FirstOrDefault(datum => Names.Fold(datum.Name) == folded
+            || WithoutArticle(Names.Fold(datum.Say.En)) == folded);
         if (whole is not null)
         {
             return whole;

@@ -40,7 +40,8 @@ internal sealed class ValueReader(Vocabulary vocabulary, Unit? lone, ProblemList
     {
         var folded = Names.Fold(text);
         return reading.Choices.FirstOrDefault(choice => Names.Fold(choice.Key) == folded)
-            ?? reading.Choices.FirstOrDefault(choice => Names.Fold(choice.Say.En) == folded || (choice.Say.Es is { } spanish && Names.Fold(spanish) == folded));
+            ?? reading.Choices.FirstOrDefault(choice => Names.Fold(choice.Say.En) == folded
+                || (choice.Say.Es is { } spanish && Names.Fold(spanish) == folded));
     }
 
     private ReadingValue? Take<T>(Taken<T> taken, Piece piece)

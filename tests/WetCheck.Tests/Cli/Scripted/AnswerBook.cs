@@ -25,10 +25,14 @@ internal sealed class AnswerBook(Job sound, IReadOnlyDictionary<string, string> 
         var members = sound.Parts.Where(part => part.Part.Kind == kind && part.Part.Index is not null).ToList();
         return members.Count == 0 ? "none"
             : now.Parts.Any(part => part.Part.Kind == kind && part.Part.Index is not null) ? "all"
-            : string.Join(", ", members.Select(member => $"{member.Part.Place?.Name} {string.Join(' ', member.Readings.Values.Select(readings => readings[0].Typed))}".Trim()));
+            : string.Join(", ",
+                members.Select(member =>
+                $"{member.Part.Place?.Name} {string.Join(' ', member.Readings.Values.Select(readings => readings[0].Typed))}".Trim()));
     }
 
-    private string? Read(FactId fact) => Find(fact.Part)?.Of(fact.Reading) is [var reading, ..] ? reading.Typed : computed.GetValueOrDefault(fact.ToString());
+    private string? Read(FactId fact) =>
+        Find(fact.Part)?.Of(fact.Reading) is [var reading, ..] ? reading.Typed
+        : computed.GetValueOrDefault(fact.ToString());
 
     private JobPart? Find(string part) => sound.Parts.FirstOrDefault(one => one.Part.Id == part);
 }

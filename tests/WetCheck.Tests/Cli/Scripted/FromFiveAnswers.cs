@@ -25,7 +25,9 @@ public sealed partial class FromFiveAnswers(ITestOutputHelper output)
     [MemberData(nameof(Methods))]
     public void Through_every_stop_to_nothing_owed(string method, string units, string sound)
     {
-        var five = Repository.Read("docs/examples/five-answers.job.yaml").Replace("liner under mortar", method, StringComparison.Ordinal).Replace("inches", units, StringComparison.Ordinal);
+        var five = Repository.Read("docs/examples/five-answers.job.yaml")
+            .Replace("liner under mortar", method, StringComparison.Ordinal)
+            .Replace("inches", units, StringComparison.Ordinal);
         var book = TheBook.Job(Repository.Read(sound), "sound.job.yaml");
         using var desk = new Desk(("five.job.yaml", five));
         var setter = new Setter(desk, "five", new AnswerBook(book, Computed));
@@ -55,7 +57,10 @@ public sealed partial class FromFiveAnswers(ITestOutputHelper output)
         }
     }
 
-    /// <summary>What the examples leave to arithmetic, as a tape reads it: 3/4 over the diagonal of 30 and 18; 3-1/4 and 3/4; 83 and 20.</summary>
+    /// <summary>
+    /// What the examples leave to arithmetic, as a tape reads it: 3/4 over the diagonal of 30 and 18; 3-1/4 and 3/4; 83
+    /// and 20.
+    /// </summary>
     private static readonly Dictionary<string, string> Computed = new()
     {
         ["floor valley/left jamb: fall"] = "3/4 over 35",

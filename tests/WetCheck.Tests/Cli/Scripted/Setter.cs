@@ -8,12 +8,16 @@ using WetCheck.Reporting;
 namespace WetCheck.Tests.Cli.Scripted;
 
 /// <summary>
-/// Answers what <c>look</c> asks, and holds each question against file and log read anew: it is one that is owed, it can be seen at this stop, it
+/// Answers what <c>look</c> asks, and holds each question against file and log read anew: it is one that is owed, it
+/// can be seen at this stop, it
 /// was not answered before, and the session that is kept open says what a fresh walk says.
 /// </summary>
 internal sealed class Setter(Desk desk, string job, AnswerBook book, bool isStrict = true) : ITalk
 {
-    /// <summary>At one question of so many the file and the log are read anew, between them the walk kept open is taken at its word.</summary>
+    /// <summary>
+    /// At one question of so many the file and the log are read anew, between them the walk kept open is taken at its
+    /// word.
+    /// </summary>
     private static readonly int ReadEach = Depth.Of(daily: 6, deep: 1, night: 1);
 
     /// <summary>Whole lists are compared at one question of so many.</summary>
@@ -55,7 +59,9 @@ internal sealed class Setter(Desk desk, string job, AnswerBook book, bool isStri
 
         var said = string.Join('\n', _said).TrimEnd();
         _said.Clear();
-        var question = Question.Owed(fresh).FirstOrDefault(one => said.EndsWith(string.Join('\n', Prompt(fresh, one)), StringComparison.Ordinal));
+        var question =
+            Question.Owed(fresh)
+            .FirstOrDefault(one => said.EndsWith(string.Join('\n', Prompt(fresh, one)), StringComparison.Ordinal));
         question.Should().NotBeNull("only what is owed is asked: " + said);
         Seen(fresh.Job, question!);
         Asked.Add($"{question!.Line.Path} {question.Line.Before}".TrimEnd());

@@ -8,8 +8,10 @@ public sealed class AnyText
 {
     private static readonly string[] Pieces =
     [
-        "42", "1/2", "-", "–", "½", "⅓", "'", "\"", "’", "″", " ", "\u00A0", "in", "ft", "mm", "m", "x", "×", "over", "under", "per", "%", "°", "deg", ":", ",",
-        "+", "shy", "strong", ".", ".5", "0", "/", "1", "36", "sq", "in2", "h", "F", "finished", "to studs", "999999999999", "\u200B", "\uFFFD", "\uD83D", "#", "floor", "e5", "1e9", "٣", "０",
+        "42", "1/2", "-", "–", "½", "⅓", "'", "\"", "’", "″", " ", "\u00A0", "in", "ft", "mm", "m", "x", "×", "over",
+            "under", "per", "%", "°", "deg", ":", ",",
+        "+", "shy", "strong", ".", ".5", "0", "/", "1", "36", "sq", "in2", "h", "F", "finished", "to studs",
+            "999999999999", "\u200B", "\uFFFD", "\uD83D", "#", "floor", "e5", "1e9", "٣", "０",
     ];
 
     [Fact]

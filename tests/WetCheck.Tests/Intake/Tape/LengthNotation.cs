@@ -145,7 +145,8 @@ public sealed class LengthNotation
     }
 
     [Fact]
-    public void A_lone_number_is_asked_where_the_job_has_no_units() => Notation.ReadLength("42", null).Fault!.Code.Should().Be("lone-number");
+    public void A_lone_number_is_asked_where_the_job_has_no_units() =>
+        Notation.ReadLength("42", null).Fault!.Code.Should().Be("lone-number");
 
     [Fact]
     public void A_lone_fraction_is_asked_in_a_job_in_millimetres() =>

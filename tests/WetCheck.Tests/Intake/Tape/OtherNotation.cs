@@ -21,7 +21,8 @@ public sealed class OtherNotation
         var taken = Notation.ReadSize(typed, Unit.Inch);
 
         taken.Fault.Should().BeNull();
-        (taken.Value!.Width, taken.Value.Depth, taken.Value.Between).Should().Be(((Rational)(decimal)width, (Rational)(decimal)depth, between));
+        (taken.Value!.Width, taken.Value.Depth, taken.Value.Between).Should()
+            .Be(((Rational)(decimal)width, (Rational)(decimal)depth, between));
     }
 
     [Fact]

@@ -35,7 +35,8 @@ public sealed class PhoneFractions
             var under = new[] { 2, 4, 8, 16, 32, 64 }[random.Next(6)];
             var (over, whole, feet) = (random.Next(1, under), random.Next(1, 12), random.Next(3));
             var (fraction, joined) = Fraction(over, under, random);
-            var text = (feet > 0 ? feet + Any(Feet, random) : "") + whole + (joined && random.Next(2) == 0 ? "" : Any(Between, random)) + fraction + Any(Ends, random);
+            var text = (feet > 0 ? feet + Any(Feet, random) : "") + whole
+                + (joined && random.Next(2) == 0 ? "" : Any(Between, random)) + fraction + Any(Ends, random);
 
             var taken = Notation.ReadLength(text, Unit.Inch);
 
@@ -54,7 +55,8 @@ public sealed class PhoneFractions
     public void In_a_job_file(string typed, int over, int under)
     {
         var part = TheBook.Job($"units: inches\ncurb:\n  width: {typed}\n").Parts.Single(one => one.Part.Kind.Name == "curb");
-        part.Of("width").Single().Value.Should().BeOfType<ReadingValue.OfAmount>().Which.Amount.Should().Be(Interval.At(new Rational(over, under)));
+        part.Of("width").Single().Value.Should().BeOfType<ReadingValue.OfAmount>().Which.Amount.Should()
+            .Be(Interval.At(new Rational(over, under)));
     }
 
     /// <returns>And whether it may stand behind a whole number without anything between.</returns>
@@ -66,7 +68,9 @@ public sealed class PhoneFractions
         _ => ($"{over}{Any(["/", "⁄", "∕"], random)}{under}", false),
     };
 
-    private static string Digits(int number, string forms) => string.Concat(number.ToString(System.Globalization.CultureInfo.InvariantCulture).Select(digit => forms[digit - '0']));
+    private static string Digits(int number, string forms) =>
+        string.Concat(number.ToString(System.Globalization.CultureInfo.InvariantCulture)
+        .Select(digit => forms[digit - '0']));
 
     private static string Any(string[] forms, Random random) => forms[random.Next(forms.Length)];
 }

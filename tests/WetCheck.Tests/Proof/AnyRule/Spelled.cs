@@ -6,7 +6,8 @@ namespace WetCheck.Tests.Proof;
 internal static class Spelled
 {
     public static string Of(Rule rule) =>
-        $"{rule.Part.Name} when {Of(rule.When)} {Body(rule.Body)} {string.Join(" ", rule.Versions.Select(version => $"[{Of(version.When)} -> {version.Limit?.Value} {Of(version.Require)}]"))}";
+        $"{rule.Part.Name} when {Of(rule.When)} {Body(rule.Body)} "
+        + $"{string.Join(" ", rule.Versions.Select(version => $"[{Of(version.When)} -> {version.Limit?.Value} {Of(version.Require)}]"))}";
 
     private static string Body(RuleBody body) => body is RuleBody.Require require ? $"require {Of(require.Holds)}" : body.ToString();
 
@@ -18,7 +19,8 @@ internal static class Spelled
         Condition.Some some => $"some {some.Of.To} {some.Of.Kind} {Of(some.Meets)}",
         Condition.Each each => $"each {each.Of.To} {each.Of.Kind} {Of(each.Meets)}",
         Condition.Is test => $"{Of(test.Path)} is {string.Join('|', test.OneOf)}",
-        Condition.CodeIs test => $"{test.Discipline} {string.Join('|', test.OneOf.Select(range => $"{range.Family} {range.From}..{range.To}"))}",
+        Condition.CodeIs test =>
+            $"{test.Discipline} {string.Join('|', test.OneOf.Select(range => $"{range.Family} {range.From}..{range.To}"))}",
         Condition.MethodIs test => $"method {string.Join('|', test.OneOf)}",
         Condition.PlaceIs test => $"place {string.Join('|', test.OneOf)}",
         Condition.Compare test => $"{Of(test.Path)} {test.By} {Of(test.To)}",

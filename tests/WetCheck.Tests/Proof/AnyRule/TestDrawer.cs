@@ -42,8 +42,11 @@ internal sealed class TestDrawer(Vocabulary vocabulary, IReadOnlyList<Limit> lim
     {
         if (!_numbers.TryGetValue(reading, out var numbers))
         {
-            var named = limits.Where(limit => limit.Reading.Measure == reading.Measure && limit.Reading.Is == reading.Is && limit.Number is not null).Select(limit => limit.Number!.Value).ToList();
-            _numbers[reading] = numbers = named.Count > 0 ? [dice.Pick(named), dice.Pick(named)] : [new Quantity(reading.Measure ?? Measure.Length, dice.Next(0, 4), Model.Unit.Inch)];
+            var named = limits.Where(limit => limit.Reading.Measure == reading.Measure && limit.Reading.Is == reading.Is
+                && limit.Number is not null).Select(limit => limit.Number!.Value).ToList();
+            _numbers[reading] = numbers =
+                named.Count > 0 ? [dice.Pick(named), dice.Pick(named)]
+                : [new Quantity(reading.Measure ?? Measure.Length, dice.Next(0, 4), Model.Unit.Inch)];
         }
 
         return dice.Pick(numbers);
@@ -62,13 +65,17 @@ internal sealed class TestDrawer(Vocabulary vocabulary, IReadOnlyList<Limit> lim
         return paths;
     }
 
-    private static bool IsTested(ReadingKind reading) => reading is { AskedBy: null, Is: Form.Choice or Form.Amount or Form.Height or Form.Fall };
+    private static bool IsTested(ReadingKind reading) =>
+        reading is { AskedBy: null, Is: Form.Choice or Form.Amount or Form.Height or Form.Fall };
 
     private Model.Path? Other(Model.Path path) => _paths.Values.SelectMany(paths => paths)
-        .FirstOrDefault(other => other != path && other.Kind is not null && other.Reading.Measure == path.Reading.Measure && path.Reading.Is != Form.Choice && other.Reading.Is == path.Reading.Is);
+        .FirstOrDefault(other => other != path && other.Kind is not null
+            && other.Reading.Measure == path.Reading.Measure && path.Reading.Is != Form.Choice
+            && other.Reading.Is == path.Reading.Is);
 
     private Model.Path? Conclusion() => vocabulary.Kinds.Where(kind => kind.Many == Many.One)
-        .SelectMany(kind => kind.Readings.Where(reading => reading.Is == Form.Conclusion).Select(reading => new Model.Path(kind.Name, reading)))
+        .SelectMany(kind => kind.Readings.Where(reading => reading.Is == Form.Conclusion)
+            .Select(reading => new Model.Path(kind.Name, reading)))
         .ToList() is { Count: > 0 } all ? dice.Pick(all) : null;
 
     private Condition.CodeIs Code()

@@ -11,7 +11,9 @@ internal sealed record Agreement(string Job, string Rule, string Part, Result En
         : Engine == Result.Correction && Completed.Contains(Result.Ok);
 
     /// <summary>All Correction, or all OK or Not on this job with one OK at least.</summary>
-    public bool IsDecided => Completed.SetEquals([Result.Correction]) || (Completed.Contains(Result.Ok) && Completed.IsSubsetOf([Result.Ok, Result.NotHere]));
+    public bool IsDecided =>
+        Completed.SetEquals([Result.Correction])
+        || (Completed.Contains(Result.Ok) && Completed.IsSubsetOf([Result.Ok, Result.NotHere]));
 
     public bool IsSaid => Engine is Result.Ok or Result.Correction;
 

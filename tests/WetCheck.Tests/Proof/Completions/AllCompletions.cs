@@ -23,7 +23,8 @@ public sealed class AllCompletions(ITestOutputHelper output)
         var all = Enumerable.Range(0, Depth.Jobs).SelectMany(number => Agreements(SmallJob.Of(number, Book))).ToList();
         var decided = all.Where(one => one.IsDecided).ToList();
         var silent = decided.Where(one => !one.IsSaid).ToList();
-        output.WriteLine($"{_completions} completions; {decided.Count} checks decided by them, {decided.Count - silent.Count} of these by the engine");
+        output.WriteLine($"{_completions} completions; {decided.Count} checks decided by them, "
+            + $"{decided.Count - silent.Count} of these by the engine");
         foreach (var rule in silent.GroupBy(one => one.Rule).OrderByDescending(rule => rule.Count()))
         {
             output.WriteLine($"{rule.Key} {rule.Count()}: {rule.First()}");
@@ -44,7 +45,9 @@ public sealed class AllCompletions(ITestOutputHelper output)
             _completions++;
             var states = Derive.From(job, Book.Vocabulary);
             var reading = readers.On(states);
-            if (mayContradict && Contradiction.In(states, [.. reading.Select(one => one.Reads.Rule).Distinct().SelectMany(Studied.Of(Book).LimitsIn).Distinct()]))
+            if (mayContradict
+                && Contradiction.In(states,
+                [.. reading.Select(one => one.Reads.Rule).Distinct().SelectMany(Studied.Of(Book).LimitsIn).Distinct()]))
             {
                 continue;
             }

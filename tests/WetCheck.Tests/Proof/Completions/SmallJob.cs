@@ -19,7 +19,8 @@ internal sealed record SmallJob(int Number, Job Whole, Job Job, IReadOnlyList<Bl
         foreach (var blank in dice.Shuffled(new Blanks(book, room, whole, dice).Of(Studied.Of(book).Reads(focus))))
         {
             // A part that may not be there takes its readings with it.
-            if (blanks.Count < wanted && ways * blank.Ways.Count <= most && blank.Ways.Count > 0 && !blanks.Exists(other => Touches(other, blank)))
+            if (blanks.Count < wanted && ways * blank.Ways.Count <= most && blank.Ways.Count > 0
+                && !blanks.Exists(other => Touches(other, blank)))
             {
                 (job, ways) = (blank.Take(job), ways * blank.Ways.Count);
                 blanks.Add(blank);
@@ -29,9 +30,13 @@ internal sealed record SmallJob(int Number, Job Whole, Job Job, IReadOnlyList<Bl
         return new SmallJob(number, whole, job, blanks);
     }
 
-    public IEnumerable<Job> Completions() => Blanks.Aggregate((IEnumerable<Job>)[Job], (jobs, blank) => jobs.SelectMany(job => blank.Ways.Select(way => way(job))));
+    public IEnumerable<Job> Completions() =>
+        Blanks.Aggregate((IEnumerable<Job>)[Job],
+        (jobs, blank) => jobs.SelectMany(job => blank.Ways.Select(way => way(job))));
 
-    private static bool Touches(Blank a, Blank b) => a.Of.Split(':')[0] == b.Of.Split(':')[0] && (a.Of.EndsWith("there", StringComparison.Ordinal) || b.Of.EndsWith("there", StringComparison.Ordinal));
+    private static bool Touches(Blank a, Blank b) =>
+        a.Of.Split(':')[0] == b.Of.Split(':')[0]
+        && (a.Of.EndsWith("there", StringComparison.Ordinal) || b.Of.EndsWith("there", StringComparison.Ordinal));
 
     /// <summary>Layers stand at even numbers, so that another can stand between any two.</summary>
     private static Job Doubled(Job job) => job with

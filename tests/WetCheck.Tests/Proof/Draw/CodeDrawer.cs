@@ -16,12 +16,16 @@ internal sealed class CodeDrawer(RuleBook book, Wishes wishes, Dice dice)
         }
 
         var families = book.Vocabulary.Disciplines.SelectMany(discipline => discipline.Families);
-        var inMillimetres = wished.Values.Any(code => families.Any(family => family.Name == code.Family && family.TriedInMillimetres && !family.TriedInInches));
+        var inMillimetres =
+            wished.Values.Any(code =>
+            families.Any(family => family.Name == code.Family && family.TriedInMillimetres && !family.TriedInInches));
         metric = dice.Chance(inMillimetres ? 0.9 : 0.25);
         var codes = new Dictionary<string, CodeRange>(StringComparer.Ordinal);
         foreach (var discipline in book.Vocabulary.Disciplines)
         {
-            codes[discipline.Name] = wished.TryGetValue(discipline.Name, out var range) ? Edition(discipline, range) : Any(discipline, metric);
+            codes[discipline.Name] =
+                wished.TryGetValue(discipline.Name, out var range) ? Edition(discipline, range)
+                : Any(discipline, metric);
         }
 
         return codes;
@@ -50,7 +54,8 @@ internal sealed class CodeDrawer(RuleBook book, Wishes wishes, Dice dice)
         }
 
         var years = Years(book, discipline.Name, range.Family).Where(year => !(year < range.From) && !(year > range.To)).ToList();
-        var year = years.Count > 0 && dice.Chance(0.8) ? dice.Pick(years) : dice.Next(range.From ?? (range.To - 9) ?? 2000, range.To ?? (range.From + 9) ?? 2026);
+        var year = years.Count > 0 && dice.Chance(0.8) ? dice.Pick(years)
+            : dice.Next(range.From ?? (range.To - 9) ?? 2000, range.To ?? (range.From + 9) ?? 2026);
         return range with { From = year, To = year };
     }
 }

@@ -18,7 +18,9 @@ internal sealed class FloorDrawer(NumberDrawer numbers, bool metric, Dice dice)
         var clear = Near(dice.Chance(0.5) ? new Rational((dice.Pick(Areas) / width * 64).Floor(), 64) : dice.Pick(Sides));
         var (toStuds, more) = (dice.Between(0, 2, 8), dice.Between(0, 10, 8));
         Rational? floor = dice.Chance(0.1) ? Rational.Min(width * clear, dice.Pick(Areas) + dice.Next(-2, 2)) : null;
-        var overall = dice.Chance(0.2) ? Rational.Max(toStuds, Rational.Min(12, Near(30) - Rational.Min(width, clear - halfCurb))) : toStuds + more;
+        var overall =
+            dice.Chance(0.2) ? Rational.Max(toStuds, Rational.Min(12, Near(30) - Rational.Min(width, clear - halfCurb)))
+            : toStuds + more;
         return new TrueValue.Sides(width, Rational.Max(6, clear - halfCurb), toStuds, overall, floor);
     }
 
@@ -83,5 +85,6 @@ internal sealed class FloorDrawer(NumberDrawer numbers, bool metric, Dice dice)
         return Rational.Min(100, limit + Offsets.Draw(Measure.Percent, metric, up: dice.Chance(0.9) ? good : !good, orZero: true, dice));
     }
 
-    private Rational Near(Rational number) => dice.Chance(0.3) ? number : number + Offsets.Draw(Measure.Length, metric, null, orZero: true, dice);
+    private Rational Near(Rational number) =>
+        dice.Chance(0.3) ? number : number + Offsets.Draw(Measure.Length, metric, null, orZero: true, dice);
 }

@@ -14,8 +14,11 @@ internal sealed class Heard(Rule rule)
 
     public IEnumerable<string> Missing =>
     [
-        .. rule.Body is RuleBody.Require ? EachWay.Where(outcome => !_outcomes.Contains(outcome)).Select(outcome => outcome.ToString()) : [],
-        .. rule.Body is RuleBody.Require ? rule.Versions.Where(version => !_versions.Contains(version)).Select(version => $"version at line {version.At.Line}") : [],
+        .. rule.Body is RuleBody.Require
+            ? EachWay.Where(outcome => !_outcomes.Contains(outcome)).Select(outcome => outcome.ToString()) : [],
+        .. rule.Body is RuleBody.Require
+            ? rule.Versions.Where(version => !_versions.Contains(version))
+            .Select(version => $"version at line {version.At.Line}") : [],
         .. _branches.Never,
     ];
 
@@ -24,6 +27,7 @@ internal sealed class Heard(Rule rule)
         _branches.Count(scene);
         var judgement = Judge.Of(scene);
         _outcomes.Add(judgement.Now);
-        _versions.UnionWith(judgement.Sides.Where(side => side.Outcome is Outcome.Ok or Outcome.Correction).SelectMany(side => side.Versions));
+        _versions.UnionWith(judgement.Sides.Where(side => side.Outcome is Outcome.Ok or Outcome.Correction)
+            .SelectMany(side => side.Versions));
     }
 }

@@ -8,7 +8,8 @@ internal sealed class LevelDrawer(Vocabulary vocabulary, NumberDrawer numbers, D
     private const string Lowest = "liner at drain";
     private readonly Dictionary<string, Rational> _levels = new(StringComparer.Ordinal) { [Lowest] = 0 };
     private readonly IReadOnlyList<(PartKind Kind, ReadingKind Reading)> _lifts =
-        [.. vocabulary.Kinds.SelectMany(kind => kind.Readings.Where(reading => reading.Lifts is not null).Select(reading => (kind, reading)))];
+        [.. vocabulary.Kinds.SelectMany(kind => kind.Readings.Where(reading => reading.Lifts is not null)
+            .Select(reading => (kind, reading)))];
 
     public IReadOnlyDictionary<string, Rational> Draw()
     {
@@ -37,20 +38,25 @@ internal sealed class LevelDrawer(Vocabulary vocabulary, NumberDrawer numbers, D
         for (var tries = 0; tries < 100; tries++)
         {
             var level = up ? At(kind, reading) : _levels[reading.Lifts!] - Step(reading);
-            if (_lifts.All(one => one.Reading.Least is not { } least || Above(one.Reading, datum, level) is not { } above || above >= least.Value))
+            if (_lifts.All(one => one.Reading.Least is not { } least
+                || Above(one.Reading, datum, level) is not { } above || above >= least.Value))
             {
                 return level;
             }
         }
 
-        return up ? _lifts.Where(one => one.Reading.Lifts == datum && IsKnown(one.Reading.From!)).Max(one => _levels[one.Reading.From!] + (one.Reading.Least?.Value ?? 0))
+        return up ? _lifts.Where(one => one.Reading.Lifts == datum && IsKnown(one.Reading.From!))
+            .Max(one => _levels[one.Reading.From!] + (one.Reading.Least?.Value ?? 0))
             : _levels[reading.Lifts!] - (reading.Least?.Value ?? 0);
     }
 
     private Rational At(PartKind kind, ReadingKind reading)
     {
         // A rule may speak of this datum above another that is known by now.
-        return dice.Chance(0.6) && _lifts.Where(one => one.Reading.Lifts == reading.Lifts).Select(one => numbers.Level(one.Kind, one.Reading, _levels)).OfType<Rational>().ToList() is { Count: > 0 } all
+        return dice.Chance(0.6)
+            && _lifts.Where(one => one.Reading.Lifts == reading.Lifts)
+            .Select(one => numbers.Level(one.Kind, one.Reading, _levels)).OfType<Rational>()
+            .ToList() is { Count: > 0 } all
             ? dice.Pick(all)
             : numbers.Level(kind, reading, _levels) ?? (_levels[reading.From!] + Step(reading));
     }

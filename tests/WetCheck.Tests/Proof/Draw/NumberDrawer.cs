@@ -22,7 +22,10 @@ internal sealed class NumberDrawer(RuleBook book, Wishes wishes, bool metric, Di
     /// <summary>A level, in inches above where all levels count from; null where nothing it is named above is known yet.</summary>
     public Rational? Level(PartKind kind, ReadingKind reading, IReadOnlyDictionary<string, Rational> levels)
     {
-        var wished = wishes.Of(kind, reading).Where(wish => wish.Leaf is Condition.Compare { To.Datum: { } datum } && levels.ContainsKey(datum)).ToList();
+        var wished =
+            wishes.Of(kind, reading)
+            .Where(wish => wish.Leaf is Condition.Compare { To.Datum: { } datum } && levels.ContainsKey(datum))
+            .ToList();
         if (wished.Count > 0 && dice.Chance(0.85))
         {
             var wish = dice.Pick(wished);
@@ -42,7 +45,8 @@ internal sealed class NumberDrawer(RuleBook book, Wishes wishes, bool metric, Di
 
     /// <summary>Some limit that the rules name for a reading; null where they name none.</summary>
     public Rational? AnyLimit(string kind, string reading) =>
-        _limits[(kind, reading)].Where(limit => limit.Number is not null).Select(limit => limit.Number!.Value.Value).ToList() is { Count: > 0 } all ? dice.Pick(all) : null;
+        _limits[(kind, reading)].Where(limit => limit.Number is not null).Select(limit => limit.Number!.Value.Value)
+            .ToList() is { Count: > 0 } all ? dice.Pick(all) : null;
 
     private Rational? Wished(PartKind kind, ReadingKind reading, Measure measure)
     {
@@ -75,7 +79,8 @@ internal sealed class NumberDrawer(RuleBook book, Wishes wishes, bool metric, Di
         _ => null,
     };
 
-    private Rational? Drawn(Model.Path path) => path.Kind is { } kind && _drawn.TryGetValue((kind, path.Reading.Name), out var number) ? number : null;
+    private Rational? Drawn(Model.Path path) =>
+        path.Kind is { } kind && _drawn.TryGetValue((kind, path.Reading.Name), out var number) ? number : null;
 
     private Rational Past(Comparison by, bool wanted, Measure measure)
     {

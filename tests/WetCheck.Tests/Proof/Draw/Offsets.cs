@@ -8,7 +8,8 @@ internal static class Offsets
     private static readonly Rational Millimetre = Unit.Millimetre.Factor;
 
     private static readonly Rational[] Inches = [new(1, 64), new(1, 32), new(1, 16), new(1, 8), new(1, 2), 2];
-    private static readonly Rational[] Millimetres = [Millimetre / 4, Millimetre / 2, Millimetre, Millimetre * 3, Millimetre * 15, Millimetre * 60];
+    private static readonly Rational[] Millimetres =
+        [Millimetre / 4, Millimetre / 2, Millimetre, Millimetre * 3, Millimetre * 15, Millimetre * 60];
 
     /// <summary>Above zero, least first.</summary>
     public static IReadOnlyList<Rational> Of(Measure measure, bool metric) => measure switch

@@ -58,7 +58,9 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
         return kind.Many switch
         {
             Many.One => [(null, there)],
-            Many.PerPlace => kind.Places.Select(place => ((Place?)place, there && !method.Never(place) && (IsSure(kind, method) || dice.Chance(0.7)))),
+            Many.PerPlace =>
+                kind.Places.Select(place =>
+                ((Place?)place, there && !method.Never(place) && (IsSure(kind, method) || dice.Chance(0.7)))),
             _ => Enumerable.Range(0, there ? Members(kind) : 0)
                 .Select(_ => (kind.Places.Count > 0 ? dice.Pick([.. kind.Places.Where(place => !method.Never(place))]) : null, true)),
         };
@@ -99,7 +101,8 @@ internal sealed class PartDrawer(Vocabulary vocabulary, Wishes wishes, NumberDra
             case ("floor valley", "fall") when _corners is { } corners:
                 return FloorDrawer.Valley(place!.Name, corners[place.Name], _size!, _drain!);
             case ("floor corner", "height"):
-                return (_rim ?? _corners?.GetValueOrDefault(place!.Name)) is { } height ? new TrueValue.Amount(height) : new TrueValue.Gone();
+                return (_rim ?? _corners?.GetValueOrDefault(place!.Name)) is { } height ? new TrueValue.Amount(height)
+                    : new TrueValue.Gone();
             case ("curb", "width"):
                 return new TrueValue.Amount(_halfCurb * 2);
             case ("lifted tile", "coverage"):

@@ -2,7 +2,10 @@ using WetCheck.Model;
 
 namespace WetCheck.Tests.Proof;
 
-/// <summary>Draws one true state of a room from the vocabulary of a book, where it can as some rules of the book need it, the first of them before the others.</summary>
+/// <summary>
+/// Draws one true state of a room from the vocabulary of a book, where it can as some rules of the book need it, the
+/// first of them before the others.
+/// </summary>
 internal sealed class RoomDrawer(RuleBook book, Dice dice, IReadOnlyList<Rule> focus, int round)
 {
     private readonly Vocabulary _vocabulary = book.Vocabulary;
@@ -30,5 +33,6 @@ internal sealed class RoomDrawer(RuleBook book, Dice dice, IReadOnlyList<Rule> f
         return fit.Count > 0 && dice.Chance(0.9) ? fit[dice.Chance(0.6) ? 0 : dice.Next(0, fit.Count - 1)] : dice.Pick(_vocabulary.Methods);
     }
 
-    private bool IsOn(PartKind kind, string above) => kind.Name == above || (kind.Above is { } next && IsOn(_vocabulary.Kind(next)!, above));
+    private bool IsOn(PartKind kind, string above) =>
+        kind.Name == above || (kind.Above is { } next && IsOn(_vocabulary.Kind(next)!, above));
 }

@@ -16,11 +16,16 @@ internal static class Standing
             }
         }
 
-        return job with { Parts = [.. job.Parts.Select(part => there.Contains(part.Part) && part.Said == Tri.Unknown ? part with { Said = Tri.Yes } : part)] };
+        return job with
+        {
+            Parts = [.. job.Parts.Select(part => there.Contains(part.Part) && part.Said == Tri.Unknown
+            ? part with { Said = Tri.Yes } : part)]
+        };
     }
 
     /// <summary>Nothing is said of a part below it.</summary>
-    public static bool IsAlone(Job job, Part part) => !job.Parts.Any(other => other.Said == Tri.Yes && other.Part != part && IsBelow(other.Part, part));
+    public static bool IsAlone(Job job, Part part) =>
+        !job.Parts.Any(other => other.Said == Tri.Yes && other.Part != part && IsBelow(other.Part, part));
 
     public static Job With(Job job, JobPart changed) =>
         job with { Parts = [.. job.Parts.Select(part => part.Part == changed.Part ? changed : part)] };

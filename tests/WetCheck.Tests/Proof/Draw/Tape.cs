@@ -23,7 +23,8 @@ internal sealed class Tape(TrueRoom room, Dice dice)
     }
 
     /// <summary>One reading, as it truly is.</summary>
-    public Reading Exact(TrueValue value, ReadingKind kind, string? datum, bool planned = false) => Of(Value(value, kind, datum, () => 0), null, planned);
+    public Reading Exact(TrueValue value, ReadingKind kind, string? datum, bool planned = false) =>
+        Of(Value(value, kind, datum, () => 0), null, planned);
 
     /// <summary>Over something, or under something.</summary>
     public Reading Bound(TrueValue value, ReadingKind kind, string? datum)
@@ -34,7 +35,8 @@ internal sealed class Tape(TrueRoom room, Dice dice)
         return Of(new ReadingValue.OfAmount(bound, UnitOf(kind), datum, Exact: true), null);
     }
 
-    public static Reading Of(ReadingValue value, Tool? tool = null, bool planned = false) => new(value, planned, "", new At(File, 1, 1), tool);
+    public static Reading Of(ReadingValue value, Tool? tool = null, bool planned = false) =>
+        new(value, planned, "", new At(File, 1, 1), tool);
 
     private ReadingValue Value(TrueValue value, ReadingKind kind, string? datum, Func<Rational> slip) => value switch
     {
@@ -51,7 +53,8 @@ internal sealed class Tape(TrueRoom room, Dice dice)
     private ReadingValue.OfAmount Amount(ReadingKind kind, Rational number, string? datum, Rational slip)
     {
         // A slip past nature's bound would be a reading that nobody can take.
-        var read = kind.Least is { } least && (datum is null || datum == kind.From) ? Rational.Max(least.Value, number + slip) : number + slip;
+        var read = kind.Least is { } least && (datum is null || datum == kind.From)
+            ? Rational.Max(least.Value, number + slip) : number + slip;
         return new ReadingValue.OfAmount(Interval.At(read), UnitOf(kind), datum);
     }
 
@@ -79,7 +82,11 @@ internal sealed class Tape(TrueRoom room, Dice dice)
     /// <summary>Another tool than its question's, now and then.</summary>
     private Tool? Tool(ReadingKind kind) => kind.Tool is { Name: "tape" } tape && dice.Chance(0.1) ? Other(tape) : null;
 
-    private static Tool Other(Tool tape) => tape with { Name = "rule", Marks = tape.Marks.ToDictionary(mark => mark.Key, mark => mark.Value with { Value = mark.Value.Value / 2 }) };
+    private static Tool Other(Tool tape) => tape with
+    {
+        Name = "rule",
+        Marks = tape.Marks.ToDictionary(mark => mark.Key, mark => mark.Value with { Value = mark.Value.Value / 2 }),
+    };
 
     private Unit UnitOf(ReadingKind kind) => (kind.Measure ?? Measure.Length) switch
     {

@@ -21,7 +21,9 @@ internal sealed class Teller(Vocabulary vocabulary, TrueRoom room, Telling telli
             }
             else
             {
-                _parts.AddRange(room.Of(kind.Name).Select(part => Told(part, kind.Many == Many.One ? Single(kind) : new Part(kind, Above(kind), part.Place))));
+                _parts.AddRange(room.Of(kind.Name)
+                    .Select(part =>
+                    Told(part, kind.Many == Many.One ? Single(kind) : new Part(kind, Above(kind), part.Place))));
             }
         }
 
@@ -45,7 +47,8 @@ internal sealed class Teller(Vocabulary vocabulary, TrueRoom room, Telling telli
         var all = room.Of(kind.Name).ToList();
         var known = telling.Of(kind.Name);
         var named = kind.WholeWhenGiven ? (dice.Chance(known) ? all : []) : all.Where(_ => dice.Chance(Math.Max(0.5, known))).ToList();
-        var whole = named.Count == all.Count && (kind.WholeWhenGiven ? all.Count == 0 ? dice.Chance(known) : named.Count > 0 : dice.Chance(known));
+        var whole = named.Count == all.Count
+            && (kind.WholeWhenGiven ? all.Count == 0 ? dice.Chance(known) : named.Count > 0 : dice.Chance(known));
         var index = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var member in named)
         {

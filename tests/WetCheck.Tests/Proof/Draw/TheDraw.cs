@@ -37,7 +37,10 @@ public sealed class TheDraw(ITestOutputHelper output)
     public void What_is_told_of_a_room_can_all_be_true()
     {
         var (limits, jobs) = (Studied.Of(TheBook.Book).Limits, Depth.Of(daily: 100, deep: 200, night: 2000));
-        var divided = Enumerable.Range(0, jobs).Count(number => Contradiction.In(Derive.From(Drawn.Of(number, TheBook.Book).Job, TheBook.Book.Vocabulary), limits));
+        var divided =
+            Enumerable.Range(0, jobs)
+            .Count(number =>
+            Contradiction.In(Derive.From(Drawn.Of(number, TheBook.Book).Job, TheBook.Book.Vocabulary), limits));
 
         // True to the mark of the tool; a few pass a limit as read by one way and miss it by another that was read twice.
         output.WriteLine($"{divided} of {jobs} divided at a limit");

@@ -29,7 +29,9 @@ internal sealed class Wishes
         var wishes = new Wishes(book, dice) { Kinds = rules.SelectMany(rule => Studied.Of(book).Reads(rule).Kinds).ToHashSet() };
         foreach (var rule in rules)
         {
-            var version = rule.Versions.Count == 0 ? null : wishes._turn == 0 ? rule.Versions[round % rule.Versions.Count] : dice.Pick(rule.Versions);
+            var version =
+                rule.Versions.Count == 0 ? null : wishes._turn == 0 ? rule.Versions[round % rule.Versions.Count]
+                : dice.Pick(rule.Versions);
             var met = dice.Chance(0.4);
             wishes.Add(rule.When, rule.Part, wanted: true, null);
             wishes.Add(version?.When, rule.Part, wanted: true, null);
@@ -44,7 +46,8 @@ internal sealed class Wishes
     /// <summary>Mostly those of one rule, the first that has any.</summary>
     public IReadOnlyList<Wish> Of(PartKind kind, ReadingKind reading)
     {
-        var all = _all.Where(wish => PathOf(wish.Leaf) is { } path && path.Reading.Name == reading.Name && (path.Kind ?? wish.Of.Name) == kind.Name).ToList();
+        var all = _all.Where(wish => PathOf(wish.Leaf) is { } path && path.Reading.Name == reading.Name
+            && (path.Kind ?? wish.Of.Name) == kind.Name).ToList();
         return all.Count > 0 && _dice.Chance(0.9) ? all.FindAll(wish => wish.Turn == all.Min(one => one.Turn)) : all;
     }
 

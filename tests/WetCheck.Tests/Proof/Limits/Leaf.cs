@@ -11,7 +11,9 @@ internal static class Leaves
 {
     public static IEnumerable<Leaf> Of(Rule rule, Vocabulary vocabulary) =>
         Of(rule, rule.Versions.Select(version => version.When), vocabulary).Select(leaf => leaf with { Decides = true })
-            .Concat(Of(rule, [rule.When, (rule.Body as RuleBody.Require)?.Holds, .. rule.Versions.Select(version => version.Require)], vocabulary));
+            .Concat(Of(rule,
+                [rule.When, (rule.Body as RuleBody.Require)?.Holds,
+                .. rule.Versions.Select(version => version.Require)], vocabulary));
 
     private static IEnumerable<Leaf> Of(Rule rule, IEnumerable<Condition?> conditions, Vocabulary vocabulary) =>
         conditions.OfType<Condition>().SelectMany(condition => Of(condition, rule.Part, vocabulary));

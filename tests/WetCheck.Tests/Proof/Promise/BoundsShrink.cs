@@ -4,7 +4,8 @@ using WetCheck.Model;
 namespace WetCheck.Tests.Proof;
 
 /// <summary>
-/// What is worked out from other readings only gets narrower as facts arrive: falls by rim, corners and outline, finished sizes, coverage, and
+/// What is worked out from other readings only gets narrower as facts arrive: falls by rim, corners and outline,
+/// finished sizes, coverage, and
 /// the difference of every two levels (so rim, turn-up, spill level). By every way to each of them, as read and within the tools' bands.
 /// </summary>
 public sealed class BoundsShrink(ITestOutputHelper output)
@@ -19,10 +20,12 @@ public sealed class BoundsShrink(ITestOutputHelper output)
             var job = Drawn.Of(number, TheBook.Book).Job;
             var with = Told(job, levelsToo: true);
             // A part that is not there, as said or by the method, has no levels: nothing stands on them.
-            foreach (var loss in Losses.Of(job, TheBook.Book.Vocabulary, new Dice(number)).Where(loss => loss is { IsMethod: false, IsPresence: false }))
+            foreach (var loss in Losses.Of(job, TheBook.Book.Vocabulary, new Dice(number))
+                .Where(loss => loss is { IsMethod: false, IsPresence: false }))
             {
                 // Levels stand on heights and on nothing else.
-                foreach (var (name, without) in Told(loss.After(), levelsToo: loss.Kind is null or { Is: Form.Height } or { Lifts: not null }))
+                foreach (var (name, without) in Told(loss.After(),
+                    levelsToo: loss.Kind is null or { Is: Form.Height } or { Lifts: not null }))
                 {
                     if (with.TryGetValue(name, out var before) && !before.Band.IsEmpty && !before.AsRead.IsEmpty)
                     {

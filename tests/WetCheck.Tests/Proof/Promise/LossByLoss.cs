@@ -26,5 +26,6 @@ internal static class LossByLoss
     }
 
     private static string Spelled(KeptWalk kept, string fault) =>
-        $"{fault}, {Proof.Spelled.Of(kept.Findings.First(finding => fault.StartsWith(finding.Rule.Id + " ", StringComparison.Ordinal)).Rule)}";
+        $"{fault}, " + Proof.Spelled.Of(
+            kept.Findings.First(finding => fault.StartsWith(finding.Rule.Id + " ", StringComparison.Ordinal)).Rule);
 }

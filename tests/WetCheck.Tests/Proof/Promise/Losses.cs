@@ -21,7 +21,9 @@ internal static class Losses
     [
         .. job.Parts.SelectMany(part => part.Readings.Keys.Select(reading =>
             new Loss($"{part.Part}: {reading}", () => Without(job, part, reading, dice), part.Part.Kind.Find(reading)))),
-        .. job.Parts.Where(part => IsPresenceKnown(job, part)).Select(part => new Loss($"{part.Part}: is there", () => Standing.With(job, part with { Said = Tri.Unknown }))),
+        .. job.Parts.Where(part => IsPresenceKnown(job, part))
+            .Select(part =>
+            new Loss($"{part.Part}: is there", () => Standing.With(job, part with { Said = Tri.Unknown }))),
         .. job.Lists.Where(list => list.Whole == Tri.Yes).Select(list => new Loss($"{list.Kind.Name}: all seen", () => Open(job, list))),
         .. job.Codes.SelectMany(code => Codes(job, vocabulary.Discipline(code.Key)!, code.Value)),
         .. job.Method is null ? Array.Empty<Loss>() : [new Loss("method", () => job with { Method = null })],
@@ -30,7 +32,9 @@ internal static class Losses
 
     /// <summary>A job with blank codes tries this family.</summary>
     public static bool WouldBeTried(Discipline discipline, string family, bool? metric) => discipline.Families.Any(one =>
-        one.Name == family && (metric is { } millimetres ? millimetres ? one.TriedInMillimetres : one.TriedInInches : one.TriedInMillimetres || one.TriedInInches));
+        one.Name == family
+            && (metric is { } millimetres ? millimetres ? one.TriedInMillimetres : one.TriedInInches
+            : one.TriedInMillimetres || one.TriedInInches));
 
     private static Job Without(Job job, JobPart part, string reading, Dice dice)
     {

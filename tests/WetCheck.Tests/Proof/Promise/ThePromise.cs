@@ -25,7 +25,8 @@ public sealed class ThePromise(ITestOutputHelper output)
             }
             else
             {
-                losses += LossByLoss.All(new KeptWalk(job, TheBook.Ready), TheBook.Book.Vocabulary, new Dice(number), $"job {number}", faults);
+                losses += LossByLoss.All(new KeptWalk(job, TheBook.Ready), TheBook.Book.Vocabulary, new Dice(number),
+                    $"job {number}", faults);
             }
         }
 
@@ -43,7 +44,8 @@ public sealed class ThePromise(ITestOutputHelper output)
         {
             for (var seed = 0; seed < OrdersOfAnExample; seed++)
             {
-                losses += LossByLoss.All(new KeptWalk(TheBook.Example(name), TheBook.Ready), TheBook.Book.Vocabulary, new Dice(seed), name, faults);
+                losses += LossByLoss.All(new KeptWalk(TheBook.Example(name), TheBook.Ready), TheBook.Book.Vocabulary,
+                    new Dice(seed), name, faults);
             }
         }
 

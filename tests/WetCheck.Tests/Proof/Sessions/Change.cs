@@ -35,7 +35,8 @@ internal static class Change
         var readings = part.Readings.Where(pair => one is not null && pair.Key != one)
             .Concat(like!.Readings.Where(pair => one is null || pair.Key == one))
             .ToDictionary(StringComparer.Ordinal);
-        return Standing.With(job, part with { Readings = readings, Said = part.Part.Kind.IsList || one is not null ? part.Said : like.Said });
+        return Standing.With(job,
+            part with { Readings = readings, Said = part.Part.Kind.IsList || one is not null ? part.Said : like.Said });
     }
 
     private static Job Present(Job job, Dice dice)
@@ -68,5 +69,6 @@ internal static class Change
             : Losses.Open(job, list);
     }
 
-    private static Part AboveOf(Job job, PartKind kind) => job.Parts.FirstOrDefault(part => part.Part.Kind.Name == kind.Above)?.Part ?? job.Parts[0].Part;
+    private static Part AboveOf(Job job, PartKind kind) =>
+        job.Parts.FirstOrDefault(part => part.Part.Kind.Name == kind.Above)?.Part ?? job.Parts[0].Part;
 }

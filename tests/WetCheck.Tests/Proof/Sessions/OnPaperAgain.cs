@@ -19,7 +19,8 @@ public sealed class OnPaperAgain
         var (once, twice) = (0, 0);
         foreach (var scene in Enumerable.Range(0, Jobs).SelectMany(Scenes))
         {
-            Said(scene, Judge.Of(scene)).Should().Equal(Said(scene, Judge.Of(scene, plans: true)), $"{scene.Rule.Id} on {scene.Self.Part.Id}");
+            Said(scene, Judge.Of(scene)).Should()
+                .Equal(Said(scene, Judge.Of(scene, plans: true)), $"{scene.Rule.Id} on {scene.Self.Part.Id}");
             _ = OnPaper.Differs(scene) ? twice++ : once++;
         }
 
@@ -30,8 +31,10 @@ public sealed class OnPaperAgain
     {
         var states = Derive.From(Drawn.Of(number, TheBook.Book).Job, TheBook.Book.Vocabulary);
         var conclusions = Plain.Conclude(states);
-        return Plans.Where(plan => plan.Rule.Body is not RuleBody.Conclude).SelectMany(plan => PlainEvaluator.Scenes(plan, states, conclusions));
+        return Plans.Where(plan => plan.Rule.Body is not RuleBody.Conclude)
+            .SelectMany(plan => PlainEvaluator.Scenes(plan, states, conclusions));
     }
 
-    private static IEnumerable<string> Said(Scene scene, Judgement judgement) => Spoken.Of([new Finding(scene.Rule, scene.Self, judgement)], []);
+    private static IEnumerable<string> Said(Scene scene, Judgement judgement) =>
+        Spoken.Of([new Finding(scene.Rule, scene.Self, judgement)], []);
 }

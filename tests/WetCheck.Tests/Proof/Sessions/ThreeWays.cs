@@ -22,7 +22,9 @@ public sealed class ThreeWays
     [Fact]
     public void Kept_fresh_and_plain_agree_after_changes()
     {
-        var shuffled = Enumerable.Range(0, Orders).Select(seed => new ReadyBook(Book with { Rules = new Dice(seed).Shuffled(Book.Rules) })).ToList();
+        var shuffled =
+            Enumerable.Range(0, Orders)
+            .Select(seed => new ReadyBook(Book with { Rules = new Dice(seed).Shuffled(Book.Rules) })).ToList();
         for (var number = 0; number < Jobs; number++)
         {
             var first = Drawn.Of(number, Book).Job;

@@ -23,7 +23,8 @@ public sealed class OwnerGlossary
     public void The_first_use_is_explained_the_second_is_not()
     {
         var first = new FirstUse(Of("en"));
-        first.In("The weep holes are blocked.").Should().Be("The WEEP HOLES (small holes in the drain that let out the water from under the tile) are blocked.");
+        first.In("The weep holes are blocked.").Should()
+            .Be("The WEEP HOLES (small holes in the drain that let out the water from under the tile) are blocked.");
         first.In("A weep hole lets water out.").Should().Be("A weep hole lets water out.");
         first.In("The curb's top.").Should().Be("The CURB's (the step you walk over) top.");
         first.In("A curbless one, a cardboard box.").Should().Be("A curbless one, a cardboard box.");
@@ -42,7 +43,8 @@ public sealed class OwnerGlossary
     [InlineData("liner under mortar", "la lámina impermeable debajo del mortero")]
     [InlineData("curbless bonded", "la capa impermeable debajo del azulejo")]
     public void A_word_for_two_things_means_the_one_that_the_method_has(string method, string meaning) =>
-        Glossary.Of(TheBook.Book, new Phrases(TheBook.Book, "es"), TheBook.Book.Vocabulary.Method(method)).Meaning("membrana").Should().Be(meaning);
+        Glossary.Of(TheBook.Book, new Phrases(TheBook.Book, "es"), TheBook.Book.Vocabulary.Method(method))
+            .Meaning("membrana").Should().Be(meaning);
 
     [Theory]
     [InlineData("en")]
@@ -55,7 +57,9 @@ public sealed class OwnerGlossary
 
             // Headings, the job's own name and the codes are no running text.
             var page = OwnerPages.Keep(walk, language);
-            var text = string.Join('\n', page[..page.IndexOf(TheBook.Book.Words[language]["owner.person"], StringComparison.Ordinal)].Split('\n').Skip(1).Where(line => !line.StartsWith("## ", StringComparison.Ordinal)));
+            var text = string.Join('\n',
+                page[..page.IndexOf(TheBook.Book.Words[language]["owner.person"], StringComparison.Ordinal)].Split('\n')
+                .Skip(1).Where(line => !line.StartsWith("## ", StringComparison.Ordinal)));
             var used = glossary.Word.Matches(text).ToLookup(match => glossary.Meaning(match.Groups["form"].Value));
             foreach (var meaning in glossary.Forms.Select(glossary.Meaning).Distinct())
             {

@@ -15,7 +15,9 @@ public sealed class OwnerMessageTests
             {
                 var lines = Lines(walk, language);
                 lines[0].Length.Should().BeLessThanOrEqualTo(160, name);
-                lines.Where(line => line.Length > 100 && walk.Entries.Any(entry => line.StartsWith(entry.Number + " ", StringComparison.Ordinal))).Should().BeEmpty(name);
+                lines.Where(line => line.Length > 100
+                    && walk.Entries.Any(entry => line.StartsWith(entry.Number + " ", StringComparison.Ordinal)))
+                    .Should().BeEmpty(name);
             }
 
             string.Concat(Lines(walk)).Where(character => character > '~').Should().BeEmpty(name);
@@ -29,7 +31,8 @@ public sealed class OwnerMessageTests
         var lines = Lines(walk);
         lines[0].Should().Be("Juniper Court, upstairs hall bath: Don't let the shower floor be covered yet. And no test with water yet.");
         lines.Should().Contain("208 The weep holes are blocked. Ask: \"Can you show me they are open?\"");
-        lines[^1].Should().Be("A record of what was seen and measured. Not a building-department approval. Local code and the licensed trades decide.");
+        lines[^1].Should()
+            .Be("A record of what was seen and measured. Not a building-department approval. Local code and the licensed trades decide.");
         foreach (var item in Listing.Of(walk, "en", "").Groups.SelectMany(group => group.Items))
         {
             lines.Should().ContainSingle(line => line.StartsWith(item.Number + " ", StringComparison.Ordinal));
@@ -57,5 +60,6 @@ public sealed class OwnerMessageTests
     public void Where_nothing_was_read_it_tells_what_to_ask_to_see() =>
         Lines(Walks.Example("five-answers")).Should().Contain("Ask to see 226-AB: Each corner of the liner.");
 
-    private static string[] Lines(Walk walk, string language = "en") => PunchPage.Message(walk, language, Walks.When, Reader.Owner).TrimEnd('\n').Split('\n');
+    private static string[] Lines(Walk walk, string language = "en") =>
+        PunchPage.Message(walk, language, Walks.When, Reader.Owner).TrimEnd('\n').Split('\n');
 }

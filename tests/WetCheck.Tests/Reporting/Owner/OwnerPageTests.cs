@@ -37,7 +37,8 @@ public sealed class OwnerPageTests
         foreach (var (name, walk) in Walks.Examples)
         {
             OwnerPages.Give(walk, "en").Should().EndWith(PunchPage.Markdown(walk, "en", Walks.When), name);
-            PunchPage.Html(walk, "en", Walks.When, Reader.Owner).Should().Contain(PunchPage.Punch(walk, Listing.Of(walk, "en", Walks.When)).Html, name);
+            PunchPage.Html(walk, "en", Walks.When, Reader.Owner).Should()
+                .Contain(PunchPage.Punch(walk, Listing.Of(walk, "en", Walks.When)).Html, name);
         }
     }
 
@@ -60,7 +61,8 @@ public sealed class OwnerPageTests
             {
                 entry.Seen.Should().MatchRegex("[.?]$", $"{name} {entry.Number}").And.NotContain("{");
                 entry.Ask.Should().StartWith("Ask: \"").And.MatchRegex("\\?\"( \\(|$)", $"{name} {entry.Number}").And.NotContain("{");
-                entry.Good.Should().StartWith("Good: ").And.EndWith(".", $"{name} {entry.Number}").And.NotContain("{").And.NotContain("the limit");
+                entry.Good.Should().StartWith("Good: ").And.EndWith(".", $"{name} {entry.Number}").And.NotContain("{")
+                    .And.NotContain("the limit");
             }
         }
     }
@@ -71,9 +73,13 @@ public sealed class OwnerPageTests
         var page = OwnerPages.Of(Walks.Example("five-answers"));
         page.IsUnread.Should().BeTrue();
         page.Groups.Should().BeEmpty();
-        page.See.Select(section => section.Title.Split(" (")[0]).Should().Equal("Now", "Before the BOARDS", "Before the BED", "Before the curb is faced", "Before the floor is closed", "Before tile", "Before GROUT", "Before SIGN-OFF");
+        page.See.Select(section => section.Title.Split(" (")[0]).Should()
+            .Equal("Now", "Before the BOARDS", "Before the BED", "Before the curb is faced",
+            "Before the floor is closed", "Before tile", "Before GROUT", "Before SIGN-OFF");
         page.See.Should().OnlyContain(section => section.Lines.Count <= AskToSee.AtMost);
-        page.See.SelectMany(section => section.Lines).Should().NotContain(line => line.Good.Contains("the limit", StringComparison.Ordinal) || line.See.Contains('{', StringComparison.Ordinal));
+        page.See.SelectMany(section => section.Lines).Should()
+            .NotContain(line => line.Good.Contains("the limit", StringComparison.Ordinal)
+            || line.See.Contains('{', StringComparison.Ordinal));
     }
 
     /// <summary>What the method has not, nobody is asked to see: no liner in a bonded shower, no curb in one without.</summary>
@@ -83,9 +89,12 @@ public sealed class OwnerPageTests
         var walk = TheBook.Walk("method: curbless bonded\nunits: inches\n");
         var page = OwnerPages.Of(walk);
         page.IsUnread.Should().BeTrue();
-        var gone = walk.Book.Rules.Where(rule => rule.Part.Name is "liner" or "liner side" or "fastener" or "pre-slope" or "curb").Select(rule => rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        var gone = walk.Book.Rules.Where(rule =>
+            rule.Part.Name is "liner" or "liner side" or "fastener" or "pre-slope" or "curb")
+            .Select(rule => rule.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)).ToList();
         gone.Should().NotBeEmpty();
-        page.See.SelectMany(section => section.Lines).Select(line => line.Number.Split('-')[0]).Should().NotContain(number => gone.Contains(number));
+        page.See.SelectMany(section => section.Lines).Select(line => line.Number.Split('-')[0]).Should()
+            .NotContain(number => gone.Contains(number));
         page.See.SelectMany(section => section.Lines).Select(line => line.Number).Should().Contain("414");
     }
 
@@ -93,7 +102,8 @@ public sealed class OwnerPageTests
     public void Nothing_to_fix_is_a_calm_page_of_the_same_shape()
     {
         var page = OwnerPages.Keep(Walks.Example("juniper-made-right"), "en");
-        page.Should().Contain("Nothing to fix").And.Contain("SAY THIS").And.Contain("It doesn't say the shower is good.").And.NotContain("STOP");
+        page.Should().Contain("Nothing to fix").And.Contain("SAY THIS")
+            .And.Contain("It doesn't say the shower is good.").And.NotContain("STOP");
     }
 
     [Fact]
@@ -114,7 +124,8 @@ public sealed class OwnerPageTests
         PunchPage.Html(walk, "en", "", Reader.Owner).Should().NotContain("STOPS GO ON");
     }
 
-    private static IEnumerable<string> Numbers(OwnerPage page) => page.Groups.SelectMany(group => group.Entries.Select(entry => entry.Number))
+    private static IEnumerable<string> Numbers(OwnerPage page) =>
+        page.Groups.SelectMany(group => group.Entries.Select(entry => entry.Number))
         .Concat(page.Nobody.Select(line => line.Number))
         .Concat(page.See.SelectMany(section => section.Lines.Select(line => line.Number)));
 }

@@ -13,7 +13,9 @@ internal static class OwnerPages
 
     /// <summary>The page to keep alone, as text.</summary>
     public static string Keep(Walk walk, string language) =>
-        s_kept.GetOrAdd((walk, language), _ => Sheet.Fill(walk.Book, "owner.md", new OwnerModel(Of(walk, language), Escape.Markdown).Build()));
+        s_kept.GetOrAdd((walk, language),
+            _ => Sheet.Fill(walk.Book, "owner.md", new OwnerModel(Of(walk, language), Escape.Markdown).Build()));
 
-    public static string Give(Walk walk, string language) => PunchPage.Markdown(walk, language, Walks.When, Reader.Owner).Split("\n---\n")[1];
+    public static string Give(Walk walk, string language) =>
+        PunchPage.Markdown(walk, language, Walks.When, Reader.Owner).Split("\n---\n")[1];
 }

@@ -18,13 +18,15 @@ public sealed class OwnerReading
     [InlineData("electrician", 4)]
     [InlineData("little", 2)]
     [InlineData("waterproof", 3)]
-    public void Syllables_are_counted_as_they_are_heard(string word, int heard) => ReadingGrade.Syllables(word).Should().BeInRange(heard - 1, heard + 1);
+    public void Syllables_are_counted_as_they_are_heard(string word, int heard) =>
+        ReadingGrade.Syllables(word).Should().BeInRange(heard - 1, heard + 1);
 
     /// <summary>A text that nobody would hand an owner is well over the mark.</summary>
     [Fact]
     public void A_hard_text_is_told_from_a_plain_one()
     {
-        s_grade.Of("Verification of the termination elevation of the waterproofing assembly is recommended prior to the installation of subsequent materials.").Should().BeGreaterThan(14);
+        s_grade.Of("Verification of the termination elevation of the waterproofing assembly is recommended prior to "
+            + "the installation of subsequent materials.").Should().BeGreaterThan(14);
         s_grade.Of("Water stays on it. Can we look at it once more?").Should().BeLessThan(3);
     }
 

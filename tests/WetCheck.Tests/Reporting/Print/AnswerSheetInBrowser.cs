@@ -39,10 +39,14 @@ public sealed partial class AnswerSheetInBrowser(Browser browser) : IClassFixtur
     public void It_asks_what_the_file_asks_in_the_same_order(string method, string stage, string size, string language)
     {
         var job = Starts.Job(method, stage, size);
-        var asked = StartFile.Sections(job, TheBook.Book, language).SelectMany(section => section.Lines.Count == 0 ? [section.Name] : section.Lines.Select(line => $"{section.Name}.{line.Name}"));
+        var asked = StartFile.Sections(job, TheBook.Book, language)
+            .SelectMany(section => section.Lines.Count == 0 ? [section.Name]
+            : section.Lines.Select(line => $"{section.Name}.{line.Name}"));
         var html = AnswerSheet.Html(job, TheBook.Book, language);
         Path().Matches(html).Select(match => match.Groups[1].Value).Should().Equal(asked);
-        html.Should().Contain("<footer><p>" + WebUtility.HtmlEncode(new Phrases(TheBook.Book, language)["close.record"])).And.NotContain("<script");
+        html.Should()
+            .Contain("<footer><p>" + WebUtility.HtmlEncode(new Phrases(TheBook.Book, language)["close.record"]))
+            .And.NotContain("<script");
     }
 
     /// <summary>At every stop, before one is known, and as it lies in the docs without a job, in both units.</summary>
@@ -56,16 +60,24 @@ public sealed partial class AnswerSheetInBrowser(Browser browser) : IClassFixtur
         {
             string[] sheets =
             [
-                .. (method?.Stops.Select(stop => stop.Name) ?? []).Append("").Select(stage => AnswerSheet.Html(Starts.Job(name, stage, ""), TheBook.Book, language)),
+                .. (method?.Stops.Select(stop => stop.Name) ?? []).Append("")
+                    .Select(stage => AnswerSheet.Html(Starts.Job(name, stage, ""), TheBook.Book, language)),
                 AnswerSheet.Html(TheBook.Book, method, language),
                 AnswerSheet.Html(TheBook.Book, method, language, metric: true),
             ];
             foreach (var html in Depth.OneOf(3, sheets))
             {
                 var (page, fetched) = await browser.Open(html, 720, 936);
-                var printed = Encoding.Latin1.GetString(await page.PdfAsync(new PagePdfOptions { Format = paper, PreferCSSPageSize = false }));
+                var printed =
+                    Encoding.Latin1.GetString(await page.PdfAsync(new PagePdfOptions
+                    {
+                        Format = paper,
+                        PreferCSSPageSize = false
+                    }));
                 PrintedPage().Count(printed).Should().Be(1, html[..400]);
-                (await page.EvaluateAsync<double>("Math.min(...[...document.querySelectorAll('.row:not(.known)')].map(e => e.getBoundingClientRect().height))")).Should().BeGreaterThan(NineMillimetres);
+                (await page.EvaluateAsync<double>(
+                    "Math.min(...[...document.querySelectorAll('.row:not(.known)')].map(e => e.getBoundingClientRect().height))"))
+                    .Should().BeGreaterThan(NineMillimetres);
                 (await Cut(page)).Should().Be(0);
                 fetched.Should().BeEmpty();
                 await page.CloseAsync();
@@ -81,7 +93,8 @@ public sealed partial class AnswerSheetInBrowser(Browser browser) : IClassFixtur
         {
             var (page, _) = await browser.Open(AnswerSheet.Html(TheBook.Book, TheBook.Book.Vocabulary.Method(name), language), 320, 640);
             (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).Should().BeLessThanOrEqualTo(320);
-            (await page.EvaluateAsync<int>("new Set([...document.querySelectorAll('.row')].map(e => Math.round(e.getBoundingClientRect().left))).size")).Should().Be(1);
+            (await page.EvaluateAsync<int>("new Set([...document.querySelectorAll('.row')].map(e => "
+                + "Math.round(e.getBoundingClientRect().left))).size")).Should().Be(1);
             (await Cut(page)).Should().Be(0);
             await page.CloseAsync();
         }
@@ -89,7 +102,8 @@ public sealed partial class AnswerSheetInBrowser(Browser browser) : IClassFixtur
 
     /// <summary>Rows whose words do not fit in them, to the side or below.</summary>
     private static Task<int> Cut(IPage page) =>
-        page.EvaluateAsync<int>("[...document.querySelectorAll('.row, h2, header p')].filter(e => e.scrollWidth > e.clientWidth + 1 || e.scrollHeight > e.clientHeight + 1).length");
+        page.EvaluateAsync<int>("[...document.querySelectorAll('.row, h2, header p')].filter(e => e.scrollWidth > "
+            + "e.clientWidth + 1 || e.scrollHeight > e.clientHeight + 1).length");
 
     [GeneratedRegex("data-path=\"([^\"]+)\"")]
     private static partial Regex Path();

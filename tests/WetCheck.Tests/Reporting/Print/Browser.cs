@@ -2,14 +2,18 @@ using Microsoft.Playwright;
 
 namespace WetCheck.Tests.Reporting.Print;
 
-/// <summary>A browser without a window, to look at pages as a phone and a printer do. Skipped where there is none; <c>.ci/run</c> has one.</summary>
+/// <summary>
+/// A browser without a window, to look at pages as a phone and a printer do. Skipped where there is none;
+/// <c>.ci/run</c> has one.
+/// </summary>
 public sealed class Browser : IAsyncLifetime
 {
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
     private static string? Program { get; } =
-        new[] { Environment.GetEnvironmentVariable("CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" }.FirstOrDefault(File.Exists);
+        new[] { Environment.GetEnvironmentVariable("CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser",
+            "/usr/bin/google-chrome" }.FirstOrDefault(File.Exists);
 
     public async ValueTask InitializeAsync()
     {
@@ -22,7 +26,8 @@ public sealed class Browser : IAsyncLifetime
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = Program,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+                "--disable-background-networking", "--disable-component-update", "--disable-sync"],
         });
     }
 
@@ -38,7 +43,11 @@ public sealed class Browser : IAsyncLifetime
         Assert.SkipUnless(_browser is not null, "there is no Chromium on this machine");
 
         // The page forbids itself to load anything. Without that, what it would load is seen, and the fonts of the tests can be.
-        var page = await _browser!.NewPageAsync(new BrowserNewPageOptions { ViewportSize = new ViewportSize { Width = width, Height = height }, BypassCSP = true });
+        var page = await _browser!.NewPageAsync(new BrowserNewPageOptions
+        {
+            ViewportSize = new ViewportSize { Width = width, Height = height },
+            BypassCSP = true,
+        });
         var fetched = new List<string>();
         page.Request += (_, request) => fetched.Add(request.Url);
         await page.SetContentAsync(TestFonts.In(html));

@@ -32,7 +32,8 @@ public sealed class EveryPage(Browser browser) : IClassFixture<Browser>
 
     public static TheoryData<string, string> Pages =>
     [
-        .. Depth.OneOf(2, from example in Walks.Names from reader in Readers.Typed select new TheoryDataRow<string, string>(example, reader)),
+        .. Depth.OneOf(2, from example in Walks.Names from reader in Readers.Typed select new TheoryDataRow<string,
+            string>(example, reader)),
     ];
 
     [Theory]
@@ -60,7 +61,8 @@ public sealed class EveryPage(Browser browser) : IClassFixture<Browser>
             (await page.EvaluateAsync<string[]>(Outside)).Should().BeEmpty(paper);
             var printed = await Printed.Of(page, paper);
             printed.Entries.Where(entry => entry.From < 0 || entry.From != entry.To).Should().BeEmpty(paper);
-            printed.Entries.Where(entry => entry.IsStop && entry.From != printed.Starts[entry.List] && !GoesOn(printed.Sheets[printed.Starts[entry.List]])).Should().BeEmpty(paper);
+            printed.Entries.Where(entry => entry.IsStop && entry.From != printed.Starts[entry.List]
+                && !GoesOn(printed.Sheets[printed.Starts[entry.List]])).Should().BeEmpty(paper);
             await page.CloseAsync();
         }
     }

@@ -21,7 +21,8 @@ public sealed partial class HelperInBrowser(Browser browser) : IClassFixture<Bro
     {
         var (page, fetched) = await browser.Open(Html(example), 320, 640);
         (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).Should().BeLessThanOrEqualTo(320);
-        (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.pair')].every(e => e.children.length < 2 || e.children[1].getBoundingClientRect().top >= e.children[0].getBoundingClientRect().bottom - 1)")).Should().BeTrue();
+        (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.pair')].every(e => e.children.length < 2 || "
+            + "e.children[1].getBoundingClientRect().top >= e.children[0].getBoundingClientRect().bottom - 1)")).Should().BeTrue();
         fetched.Should().BeEmpty();
         await page.CloseAsync();
     }
@@ -34,9 +35,14 @@ public sealed partial class HelperInBrowser(Browser browser) : IClassFixture<Bro
         {
             var (page, _) = await browser.Open(Html(example), Width, height);
             await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
-            (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.pair')].every(e => e.children.length < 2 || Math.abs(e.children[0].getBoundingClientRect().top - e.children[1].getBoundingClientRect().top) < 2)")).Should().BeTrue();
-            (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.item')].every(e => getComputedStyle(e).breakInside === 'avoid')")).Should().BeTrue();
-            (await page.EvaluateAsync<bool>($"[...document.querySelectorAll('.item')].every(e => e.getBoundingClientRect().height < {height / 2} && [...e.querySelectorAll('*')].every(c => c.scrollWidth <= c.clientWidth + 1 || getComputedStyle(c).display.startsWith('inline')))")).Should().BeTrue();
+            (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.pair')].every(e => e.children.length < 2 "
+                + "|| Math.abs(e.children[0].getBoundingClientRect().top - e.children[1].getBoundingClientRect().top) "
+                + "< 2)")).Should().BeTrue();
+            (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.item')].every(e => "
+                + "getComputedStyle(e).breakInside === 'avoid')")).Should().BeTrue();
+            (await page.EvaluateAsync<bool>($"[...document.querySelectorAll('.item')].every(e => "
+                + $"e.getBoundingClientRect().height < {height / 2} && [...e.querySelectorAll('*')].every(c => "
+                + $"c.scrollWidth <= c.clientWidth + 1 || getComputedStyle(c).display.startsWith('inline')))")).Should().BeTrue();
             await page.CloseAsync();
         }
     }
@@ -47,7 +53,8 @@ public sealed partial class HelperInBrowser(Browser browser) : IClassFixture<Bro
     {
         var (page, _) = await browser.Open(Html("juniper"), Width, LetterHeight);
         await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
-        (await page.EvaluateAsync<double>("document.querySelector('.verdict').getBoundingClientRect().bottom")).Should().BeLessThan(LetterHeight);
+        (await page.EvaluateAsync<double>("document.querySelector('.verdict').getBoundingClientRect().bottom")).Should()
+            .BeLessThan(LetterHeight);
         (await page.EvaluateAsync<string>("document.querySelector('.verdict').textContent")).Should().Contain("221-A, 226-CD");
         await page.CloseAsync();
     }
@@ -73,7 +80,8 @@ public sealed partial class HelperInBrowser(Browser browser) : IClassFixture<Bro
             var (page, _) = await browser.Open(PunchPage.Html(many, "both", Walks.When, Reader.Helper), Width, height);
             await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
             var printed = await Printed.Of(page, paper);
-            printed.Entries.Where(entry => many.Entries.Any(own => own.Number == entry.Number)).GroupBy(entry => entry.From).Max(sheet => sheet.Count()).Should().BeInRange(4, 5, paper);
+            printed.Entries.Where(entry => many.Entries.Any(own => own.Number == entry.Number))
+                .GroupBy(entry => entry.From).Max(sheet => sheet.Count()).Should().BeInRange(4, 5, paper);
             await page.CloseAsync();
         }
     }

@@ -45,8 +45,10 @@ public sealed partial class PageInBrowser(Browser browser) : IClassFixture<Brows
     {
         var (page, _) = await browser.Open(Html("juniper", reader), LetterWidth, LetterHeight);
         await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
-        (await page.EvaluateAsync<double>("document.querySelector('.stop').getBoundingClientRect().bottom")).Should().BeLessThan(LetterHeight);
-        (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.item')].every(e => getComputedStyle(e).breakInside === 'avoid')")).Should().BeTrue();
+        (await page.EvaluateAsync<double>("document.querySelector('.stop').getBoundingClientRect().bottom")).Should()
+            .BeLessThan(LetterHeight);
+        (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.item')].every(e => "
+            + "getComputedStyle(e).breakInside === 'avoid')")).Should().BeTrue();
         await page.CloseAsync();
     }
 
@@ -72,12 +74,15 @@ public sealed partial class PageInBrowser(Browser browser) : IClassFixture<Brows
     {
         var (page, _) = await browser.Open(Html("juniper", Reader.Owner), LetterWidth, LetterHeight);
         await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
-        (await page.EvaluateAsync<string[]>("[...document.querySelectorAll('main')].map(e => getComputedStyle(e).breakBefore)")).Should().Equal("auto", "page");
-        (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.line, .say, .whole')].every(e => getComputedStyle(e).breakInside === 'avoid')")).Should().BeTrue();
+        (await page.EvaluateAsync<string[]>("[...document.querySelectorAll('main')].map(e => "
+            + "getComputedStyle(e).breakBefore)")).Should().Equal("auto", "page");
+        (await page.EvaluateAsync<bool>("[...document.querySelectorAll('.line, .say, .whole')].every(e => "
+            + "getComputedStyle(e).breakInside === 'avoid')")).Should().BeTrue();
         await page.CloseAsync();
     }
 
-    private static string Html(string example, Reader reader) => PunchPage.Html(TheBook.Walk(TheBook.Example(example)), "en", "Wed Nov 25, 4:05 pm", reader);
+    private static string Html(string example, Reader reader) =>
+        PunchPage.Html(TheBook.Walk(TheBook.Example(example)), "en", "Wed Nov 25, 4:05 pm", reader);
 
     [GeneratedRegex(@"/Type\s*/Page\b(?!s)")]
     private static partial Regex PrintedPage();

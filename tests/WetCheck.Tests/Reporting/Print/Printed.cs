@@ -39,7 +39,8 @@ internal sealed record Printed(IReadOnlyList<string> Sheets, IReadOnlyList<Print
         return new Printed(
             sheets,
             [.. entries.Select(entry => entry.Split(' ', 2)).Select((entry, at) => new PrintedEntry(
-                int.Parse(entry[0], CultureInfo.InvariantCulture), entry[1].TrimStart('!'), entry[1].StartsWith('!'), SheetOf(sheets, "s", at), SheetOf(sheets, "e", at)))],
+                int.Parse(entry[0], CultureInfo.InvariantCulture), entry[1].TrimStart('!'), entry[1]
+                    .StartsWith('!'), SheetOf(sheets, "s", at), SheetOf(sheets, "e", at)))],
             [.. Enumerable.Range(0, lists).Select(at => SheetOf(sheets, "m", at))]);
     }
 

@@ -21,5 +21,6 @@ internal static class TestFonts
         return end < 0 ? Style.Value + html : html.Insert(end, Style.Value);
     }
 
-    private static string Data(string face) => Convert.ToBase64String(File.ReadAllBytes(Path.Combine(Repository.Root, "tests/fonts", face + ".woff2")));
+    private static string Data(string face) =>
+        Convert.ToBase64String(File.ReadAllBytes(Path.Combine(Repository.Root, "tests/fonts", face + ".woff2")));
 }

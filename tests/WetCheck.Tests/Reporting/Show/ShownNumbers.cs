@@ -115,7 +115,8 @@ public sealed class ShownNumbers
             for (var i = 0; i < 500; i++)
             {
                 var value = new Rational(random.Next(-100_000, 100_000), random.Next(1, 5_000));
-                var shown = English.Of(value, unit) + English.Of(value, unit, Rounding.Up) + (unit.Measure == Measure.Length ? English.BothForms(value, unit) : "");
+                var shown = English.Of(value, unit) + English.Of(value, unit, Rounding.Up)
+                    + (unit.Measure == Measure.Length ? English.BothForms(value, unit) : "");
                 shown.All(char.IsAscii).Should().BeTrue();
                 if (unit == Unit.Inch || unit == Unit.Foot)
                 {

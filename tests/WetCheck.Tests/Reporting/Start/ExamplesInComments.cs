@@ -21,12 +21,17 @@ public sealed partial class ExamplesInComments
         {
             foreach (var example in section.Head.Examples)
             {
-                string[] places = section.Lines.Count == 0 ? [$"\n{section.Name}:"] : [.. section.Lines.Where(line => line.Ask.Length == 0).Select(line => Below(text, section.Name, line.Name))];
+                string[] places =
+                    section.Lines.Count == 0 ? [$"\n{section.Name}:"]
+                    : [.. section.Lines.Where(line => line.Ask.Length == 0)
+                    .Select(line => Below(text, section.Name, line.Name))];
                 places.Should().NotBeEmpty($"{section.Name}: {example}");
                 read += places.Count(place => Reads(text, place, example));
             }
 
-            read += section.Lines.Where(line => line.Answer.Length == 0).SelectMany(line => line.Examples.Select(example => Reads(text, Below(text, section.Name, line.Name), example))).Count();
+            read += section.Lines.Where(line => line.Answer.Length == 0)
+                .SelectMany(line =>
+                line.Examples.Select(example => Reads(text, Below(text, section.Name, line.Name), example))).Count();
         }
 
         read.Should().BeGreaterThan(20);
@@ -41,10 +46,13 @@ public sealed partial class ExamplesInComments
         var comments = text[..text.IndexOf("\njob:", StringComparison.Ordinal)];
         foreach (var value in Values(comments))
         {
-            Reads("units: " + (job.Metric == true ? "millimetres" : "inches") + "\ncurb:\n  height:\n", "\n  height:", value, "hard-to-believe");
+            Reads("units: " + (job.Metric == true ? "millimetres" : "inches") + "\ncurb:\n  height:\n", "\n  height:",
+                value, "hard-to-believe");
         }
 
-        Of(text, "stage").Should().Equal((job.Method is { } own ? [own] : TheBook.Book.Vocabulary.Methods).SelectMany(one => one.Stops).Select(stop => stop.Name).Distinct());
+        Of(text, "stage").Should()
+            .Equal((job.Method is { } own ? [own] : TheBook.Book.Vocabulary.Methods).SelectMany(one => one.Stops)
+            .Select(stop => stop.Name).Distinct());
         foreach (var stop in Of(text, "stage"))
         {
             Reads(Regex.Replace(text, "(?m)^stage:.*$", "stage:"), "\nstage:", stop);
@@ -76,7 +84,9 @@ public sealed partial class ExamplesInComments
         var lines = text.Split('\n');
         var at = Array.FindIndex(lines, one => one.StartsWith(line + ":", StringComparison.Ordinal));
         var say = lines[at].Split('#') is [_, var beside] ? beside.Split("  ")[^1]
-            : string.Join(' ', lines[..at].Reverse().TakeWhile(one => one.StartsWith('#')).Reverse().Select(one => one.TrimStart('#').Trim())).Split(": ")[^1];
+            : string.Join(' ',
+                lines[..at].Reverse().TakeWhile(one => one.StartsWith('#')).Reverse()
+                .Select(one => one.TrimStart('#').Trim())).Split(": ")[^1];
         return say.Split(", ", StringSplitOptions.TrimEntries);
     }
 
@@ -91,7 +101,8 @@ public sealed partial class ExamplesInComments
     {
         var end = text.IndexOf(upTo, StringComparison.Ordinal) + upTo.Length;
         var filled = text[..end] + " " + example + text[text.IndexOf('\n', end)..];
-        JobReader.Read("start.job.yaml", filled, TheBook.Book.Vocabulary).Problems.Where(problem => problem.Code != but).Select(problem => problem.Say).Should().BeEmpty($"{upTo} {example}");
+        JobReader.Read("start.job.yaml", filled, TheBook.Book.Vocabulary).Problems.Where(problem => problem.Code != but)
+            .Select(problem => problem.Say).Should().BeEmpty($"{upTo} {example}");
         return true;
     }
 

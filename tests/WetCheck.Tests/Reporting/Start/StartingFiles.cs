@@ -5,7 +5,10 @@ using WetCheck.Reporting;
 
 namespace WetCheck.Tests.Reporting.Start;
 
-/// <summary>Requirement 2: a job starts with a file of at most 60 lines and 86 columns, two levels, without marks that only a program reads.</summary>
+/// <summary>
+/// Requirement 2: a job starts with a file of at most 60 lines and 86 columns, two levels, without marks that only a
+/// program reads.
+/// </summary>
 [Trait("Requirement", "2")]
 public sealed partial class StartingFiles
 {
@@ -39,7 +42,9 @@ public sealed partial class StartingFiles
         {
             foreach (var line in section.Lines.Append(section.Head).Where(line => line.Answer.Length == 0 && line.Ask.Length > 0))
             {
-                text.Should().Contain($"# {line.Ask}", $"else give its reading a brief question in the vocabulary: {section.Name} {line.Name}");
+                text.Should()
+                    .Contain($"# {line.Ask}",
+                    $"else give its reading a brief question in the vocabulary: {section.Name} {line.Name}");
             }
         }
     }
@@ -62,13 +67,15 @@ public sealed partial class StartingFiles
     public void What_stands_before_the_stop_is_planned_and_a_test_is_not_asked_before_it()
     {
         var text = Starts.File("liner under mortar", "flood test", "", "en");
-        text.Should().Contain("plan film, plan cement board, plan tile").And.Contain("plan 1\n").And.NotContain("  limit:").And.NotContain("control drop:");
+        text.Should().Contain("plan film, plan cement board, plan tile").And.Contain("plan 1\n")
+            .And.NotContain("  limit:").And.NotContain("control drop:");
         Starts.File("liner under mortar", "last", "", "en").Should().Contain("  limit:").And.NotContain("plan tile");
     }
 
     [Fact]
     public void A_curbless_shower_is_not_asked_for_its_curb() =>
-        Starts.File("curbless bonded", "before grout", "", "en").Should().Contain("  niche:").And.NotContain("curb:").And.NotContain("curb top");
+        Starts.File("curbless bonded", "before grout", "", "en").Should().Contain("  niche:").And.NotContain("curb:")
+            .And.NotContain("curb top");
 
     [Theory]
     [InlineData("900 x 900 mm", "", "millimetres")]
@@ -88,7 +95,8 @@ public sealed partial class StartingFiles
     {
         var text = StartFile.Of(Starts.Job("liner", "2", "60 x 36", "IRC 2021, NEC 2020"), TheBook.Book, "en");
         text.Should().Contain("\nmethod: liner under mortar\n").And.Contain("\nstage: flood test\n").And.Contain("\n  size: 60 x 36\n")
-            .And.Contain("\nplumbing code: IRC 2021\n").And.Contain("\nbuilding code: IRC 2021\n").And.Contain("\nelectrical code: NEC 2020\n");
+            .And.Contain("\nplumbing code: IRC 2021\n").And.Contain("\nbuilding code: IRC 2021\n")
+                .And.Contain("\nelectrical code: NEC 2020\n");
     }
 
     [GeneratedRegex(@"[{}\[\]&*!]")]

@@ -32,9 +32,11 @@ internal static class Starts
     public static Job Job(string method, string stage, string size, string codes = "")
     {
         var first = new FirstJob("Alder Lane, hall bath", TheBook.Book.Vocabulary);
-        new[] { first.Method(method), first.Stage(stage), first.Size(size), first.Codes(codes) }.Should().OnlyContain(unread => unread == null);
+        new[] { first.Method(method), first.Stage(stage), first.Size(size), first.Codes(codes) }.Should()
+            .OnlyContain(unread => unread == null);
         return first.Job;
     }
 
-    public static string File(string method, string stage, string size, string language) => StartFile.Of(Job(method, stage, size), TheBook.Book, language);
+    public static string File(string method, string stage, string size, string language) =>
+        StartFile.Of(Job(method, stage, size), TheBook.Book, language);
 }
